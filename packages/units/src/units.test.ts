@@ -1,0 +1,75 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { allUnits, convert, readQuantity, siUnitOf, type Unit, unitTable } from './index.ts';
+
+/**
+ * Factors as printed in NIST Special Publication 811 (2008), Appendix B.8, to the digits given there;
+ * the tolerance is half of the last printed digit.
+ */
+const printed: readonly [Unit, number, number][] = [
+  ['ft3', 2.831685e-2, 5e-9],
+  ['yd3', 7.645549e-1, 5e-8],
+  ['gal', 3.785412e-3, 5e-10],
+  ['bushel', 3.523907e-2, 5e-9],
+  ['lb', 4.535924e-1, 5e-8],
+  ['oz', 2.834952e-2, 5e-9],
+  ['ft2', 9.290304e-2, 1e-15],
+  ['lbPerFt3', 1.601846e1, 5e-6],
+  ['lbPerYd3', 5.932764e-1, 5e-8],
+];
+
+describe('the conversion table', () => {
+  it.each(printed)('gives the NIST SP 811 factor of %s', (unit, factor, tolerance) => {
+    expect(Math.abs(convert(1, unit, siUnitOf(unitTable[unit].dimension)) - factor)).toBeLessThanOrEqual(tolerance);
+  });
+
+  it('counts the acre in international feet, 4 parts in a million below the survey acre NIST prints', () => {
+    // SP 811 gives 4.046 873 E+03 m² for the acre based on the US survey foot (1200/3937 m).
+    const surveyFootSquared_m2 = (1200 / 3937) ** 2;
+    expect(43560 * surveyFootSquared_m2).toBeCloseTo(4046.873, 3);
+    expect(convert(1, 'acre', 'm2')).toBeCloseTo(4046.873 * (1 - 4e-6), 2);
+  });
+
+  it('follows NIST SP 811 B.8 for temperatures: t/°C = (t/°F − 32)/1.8, T/K = t/°C + 273.15', () => {
+    expect(convert(131, 'degF', 'degC')).toBeCloseTo(55, 12);
+    expect(convert(-40, 'degF', 'degC')).toBeCloseTo(-40, 12);
+    expect(convert(0, 'K', 'degC')).toBeCloseTo(-273.15, 12);
+    expect(convert(9, 'degFDifference', 'degCDifference')).toBeCloseTo(5, 12);
+  });
+
+  it('comes back to where it started, for every pair of units of one dimension', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...allUnits),
+        fc.constantFrom(...allUnits),
+        fc.double({ min: -1e6, max: 1e6, noNaN: true }),
+        (from, to, value) => {
+          fc.pre(unitTable[from].dimension === unitTable[to].dimension);
+          const back = convert(convert(value, from, to), to, from);
+          // One part in 10^12 of the value, or of the offset between temperature zeros.
+          expect(Math.abs(back - value)).toBeLessThanOrEqual(1e-12 * (Math.abs(value) + 1000));
+        },
+      ),
+      { seed: 811, numRuns: 2000 },
+    );
+  });
+
+  it('refuses to turn a mass into a length', () => {
+    expect(() => convert(1, 'kg', 'm')).toThrow(RangeError);
+  });
+});
+
+describe('reading what a person typed', () => {
+  it.each([
+    ['148 °F', 'degF', 148],
+    ['148f', 'degF', 148],
+    ['64,5 C', 'degC', 64.5],
+    ['  -3 ', 'degF', -3],
+  ] as const)('reads %s as a temperature', (text, unit, value) => {
+    expect(readQuantity(text, 'temperature', 'degF')).toMatchObject({ unit, value });
+  });
+
+  it.each(['', 'hot', '12 kg', '1e999', 'NaN', '12 12'])('does not guess at %j', (text) => {
+    expect(readQuantity(text, 'temperature', 'degF')).toBeUndefined();
+  });
+});
