@@ -1,0 +1,17 @@
+export { createDraws, DEFAULT_DRAW_COUNT, type Draws, drawsOf } from './draws.ts';
+export { narrow } from './narrow.ts';
+export {
+  type Estimate,
+  estimateSchema,
+  fractionQuantity,
+  freeQuantity,
+  isEstimate,
+  likely,
+  percentQuantity,
+  positiveQuantity,
+  type Quantity,
+  quantityOn,
+} from './quantity.ts';
+export { fraction, free, fromLine, insideScale, onScale, percent, positive, type Scale, toLine } from './scale.ts';
+export { fromPublished, type PublishedRange, valueAt, withSpread } from './spread.ts';
+export { type Chance, chance, chanceSchema, shareOf, summarise } from './summary.ts';
