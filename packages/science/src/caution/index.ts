@@ -1,0 +1,1 @@
+export { type CautionId, type CautionSource, cautionIds, cautions, inOrder } from './caution.ts';
