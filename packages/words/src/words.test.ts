@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { en } from './en/index.ts';
+import { createSpeaker, isMessageKey, type MessageKey } from './index.ts';
+
+const metric = createSpeaker({ locale: 'en', system: 'metric' });
+const us = createSpeaker({ locale: 'en', system: 'us' });
+
+describe('every message', () => {
+  it.each(Object.keys(en) as MessageKey[])('%s can be read by the formatter', (key) => {
+    const names = [...en[key].matchAll(/\{\s*(\w+)/gu)].map(([, name = '']) => [name, 1] as const);
+    expect(() => metric.say(key, Object.fromEntries(names))).not.toThrow();
+  });
+});
+
+describe('a figure', () => {
+  const water = { figure: { p10: 8.14, p50: 11.23, p90: 13.9 }, unit: 'L', as: 'liquid' } as const;
+
+  it('is told in the reader’s unit, to two digits', () => {
+    expect(metric.likely(water.figure, 'L', 'liquid')).toBe('11 L');
+    expect(us.likely(water.figure, 'L', 'liquid')).toBe('3 gal');
+    expect(metric.range(water.figure, 'L', 'liquid')).toBe('8.1–14 L');
+  });
+
+  it('keeps a temperature as it was read', () => {
+    expect(us.likely(64.5, 'degC', 'temperature')).toBe('148.1 °F');
+  });
+
+  it('stands in a sentence as a piece of its own', () => {
+    const parts = metric.tellParts({ key: 'problem.not-valid', places: { path: 'water', found: water, wanted: 'less' } });
+    expect(parts.map(({ text }) => text).join('')).toBe('water is 11 L: less.');
+    expect(parts.find(({ place }) => place === 'found')?.figure).toBe(water);
+  });
+
+  it('keeps its place inside a list of sentences', () => {
+    const item = (found: string) => ({ key: 'problem.not-valid', places: { path: found, found: water, wanted: 'x' } }) as const;
+    const parts = metric.tellParts({
+      key: 'problem.not-valid',
+      places: { path: [item('a'), item('b'), item('c')], found: 'y', wanted: 'z' },
+    });
+    expect(parts.filter(({ figure }) => figure !== undefined).map(({ place }) => place)).toEqual([
+      'path[0].found',
+      'path[1].found',
+      'path[2].found',
+    ]);
+  });
+});
+
+describe('a chance', () => {
+  it.each([0, 1, 100, 250, 256])('of %d in 256 is never told as 0 or 100 %%', (met) => {
+    expect(metric.chance(met, 256)).not.toMatch(/\b(0|100) ?%|\balways\b|\bnever\b(?! )|certainly$/u);
+    expect(metric.chance(met, 256)).toContain('256 draws');
+  });
+});
+
+it('knows which keys have messages', () => {
+  expect(isMessageKey('caution.fire')).toBe(true);
+  expect(isMessageKey('toString')).toBe(false);
+});
