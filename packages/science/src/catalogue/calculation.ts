@@ -3,17 +3,8 @@ import type { CautionId } from '../caution/caution.ts';
 import type { Draws } from '../estimate/index.ts';
 import type { MilpSolver } from '../solver/milp.ts';
 import { check } from './check.ts';
+import type { Citation } from './citation.ts';
 import { bad, type Outcome } from './outcome.ts';
-
-/** Whether a figure was read in a copy of its source, recalled, or worked out from cited figures. */
-export type Mark = 'seen' | 'memory' | 'derived';
-
-/** Where a method or figure comes from: an id of `reference/sources.json` and the place in it. */
-export interface Citation {
-  readonly source: string;
-  readonly place: string;
-  readonly mark: Mark;
-}
 
 /** What a calculation needs from outside, handed in. */
 export interface Needs {

@@ -1,19 +1,12 @@
 import cautionTable from '@loamwright/reference/cautions.json' with { type: 'json' };
-import type { Mark } from '../catalogue/calculation.ts';
+import type { Citation } from '../catalogue/citation.ts';
 
 /** The cautions the program shows; the words of each are the message `caution.ID`. */
 export type CautionId = keyof typeof cautionTable;
 
-/** Where a caution comes from. */
-export interface CautionSource {
-  readonly source: string;
-  readonly place: string;
-  readonly mark: Mark;
-}
-
 /** Every caution with its sources, from the one table. */
-export const cautions: Readonly<Record<CautionId, { readonly sources: readonly CautionSource[] }>> =
-  cautionTable as Readonly<Record<CautionId, { readonly sources: readonly CautionSource[] }>>;
+export const cautions: Readonly<Record<CautionId, { readonly sources: readonly Citation[] }>> =
+  cautionTable as Readonly<Record<CautionId, { readonly sources: readonly Citation[] }>>;
 
 /** Every caution's id, in the order in which they are shown: what can hurt soonest comes first. */
 export const cautionIds: readonly CautionId[] = Object.keys(cautionTable) as CautionId[];

@@ -1,1 +1,1 @@
-export { type CautionId, type CautionSource, cautionIds, cautions, inOrder } from './caution.ts';
+export { type CautionId, cautionIds, cautions, inOrder } from './caution.ts';

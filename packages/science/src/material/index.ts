@@ -1,0 +1,47 @@
+export {
+  allMaterials,
+  type DoubtfulInput,
+  doubtfulInputs,
+  type Material,
+  type MaterialClass,
+  materialAt,
+  materialById,
+  type Particle,
+  type Permit,
+  type PropertyId,
+  type PublishedValue,
+  propertyIds,
+} from './material.ts';
+export {
+  type Amount,
+  allMeasures,
+  amountSchema,
+  countInMeasure,
+  type FillId,
+  fillIds,
+  fillTimes,
+  type Measure,
+  measureById,
+  type OwnSizes,
+  type Sized,
+  type Sizing,
+  sizeAmount,
+  type VagueCountId,
+  type VagueId,
+  vagueCount,
+  vagueCountIds,
+  vagueIds,
+  vagueVolume_L,
+} from './measure.ts';
+export { nearest } from './nearest.ts';
+export { type OwnMaterial, type OwnQuantities, ownMaterialSchema, ownQuantitiesSchema, withOwn } from './own.ts';
+export {
+  carbon_pctDry,
+  carbonDraws_pctDry,
+  type KnownMaterial,
+  knownMaterial,
+  nitrogenDraws_pctDry,
+  propertyDraws,
+  scaleOf,
+  spreadFor,
+} from './properties.ts';
