@@ -1,0 +1,11 @@
+export type { BaySetUp, Wall } from './bay.ts';
+export type { BedSetUp, Harvested, SoilTested, Sown, Spread, SpreadSource } from './bed.ts';
+export type { ClauseLimit, ClauseQuantity, LocalClause } from './clause.ts';
+export type { Combined, Finished, HeapBuilt, HeapFed, HeapSize, MixAnswer, Screened, Split } from './heap.ts';
+export type { Kind, SubjectType } from './kind.ts';
+export type { LayerPart, LayerPut, LayerSource } from './layer.ts';
+export type { MaterialDescribed, MaterialFigures, MaterialMeasured } from './material.ts';
+export type { AttachmentRemoved, Note, Photo, Series, Withdrawal } from './record.ts';
+export { type Bodies, isKindId, type KindId, kinds, type Told, tell } from './registry.ts';
+export type { StockIn, StockOut, StockOutReason } from './stock.ts';
+export type { Cover, Covered, Liquid, Moved, Point, Reading, Smell, Squeeze, Turned, Watered } from './tending.ts';

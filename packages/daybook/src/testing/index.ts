@@ -1,0 +1,4 @@
+export { arbitraryDaybook, arbitraryTroubledDaybook, sealByDevice } from './arbitrary.ts';
+export { minutesIn2026, testId } from './ids.ts';
+export { stateText } from './state.ts';
+export { testWriter, type Writer, type WriterOptions } from './writer.ts';
