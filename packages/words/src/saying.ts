@@ -33,7 +33,7 @@ export interface Saying {
 /** A piece of a told sentence: plain words, or what fills one of its places (so that it can be touched). */
 export interface SentencePart {
   readonly text: string;
-  /** Where it stands, such as `water` or `ingredients[2].amount`; absent for plain words. */
+  /** Where it stands, such as `water` or `stuff[2].amount`; absent for the outermost sentence's own words. */
   readonly place?: string | undefined;
   /** The quantity behind the text, where there is one. */
   readonly figure?: Figure | undefined;

@@ -82,7 +82,8 @@ export function createSpeaker(options: { readonly locale: Locale; readonly syste
     if ('chance' in place) {
       return [{ text: tellChance(place.chance.met, place.chance.of), place: name, chance: place.chance }];
     }
-    if ('key' in place) return tellParts(place, `${name}.`);
+    // "9 buckets" is a sentence of its own inside another: its plain words stand in that place.
+    if ('key' in place) return tellParts(place, `${name}.`).map((part) => ({ place: name, ...part }));
     return fillList(place, name);
   }
 

@@ -26,13 +26,17 @@ describe('a figure', () => {
   });
 
   it('stands in a sentence as a piece of its own', () => {
-    const parts = metric.tellParts({ key: 'problem.not-valid', places: { path: 'water', found: water, wanted: 'less' } });
+    const parts = metric.tellParts({
+      key: 'problem.not-valid',
+      places: { path: 'water', found: water, wanted: 'less' },
+    });
     expect(parts.map(({ text }) => text).join('')).toBe('water is 11 L: less.');
     expect(parts.find(({ place }) => place === 'found')?.figure).toBe(water);
   });
 
   it('keeps its place inside a list of sentences', () => {
-    const item = (found: string) => ({ key: 'problem.not-valid', places: { path: found, found: water, wanted: 'x' } }) as const;
+    const item = (found: string) =>
+      ({ key: 'problem.not-valid', places: { path: found, found: water, wanted: 'x' } }) as const;
     const parts = metric.tellParts({
       key: 'problem.not-valid',
       places: { path: [item('a'), item('b'), item('c')], found: 'y', wanted: 'z' },
@@ -42,6 +46,14 @@ describe('a figure', () => {
       'path[1].found',
       'path[2].found',
     ]);
+  });
+});
+
+describe('a sentence inside a sentence', () => {
+  it('can be touched as a whole where it has no quantity of its own', () => {
+    const amount = { key: 'measure.bucket-20l.some', places: { count: 9 } } as const;
+    const parts = metric.tellParts({ key: 'material.straw.some', places: { amount } });
+    expect(parts).toEqual([{ text: '9 buckets', place: 'amount' }, { text: ' of straw' }]);
   });
 });
 

@@ -1,7 +1,7 @@
+import sources from '@loamwright/reference/sources.json' with { type: 'json' };
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import sources from '@loamwright/reference/sources.json' with { type: 'json' };
 import { cautions } from '../caution/index.ts';
 import { createDraws, percentQuantity, positiveQuantity } from '../estimate/index.ts';
 import { type Calculation, check, good, listed } from './index.ts';

@@ -31,9 +31,7 @@ function problemsOf(issue: Issue, under: Path, data: unknown): readonly Problem[
     }));
   }
   const value = valueAt(data, path);
-  return [
-    { code: codeOf(issue, value), path: writePath(path), found: show(value), wanted: wantedOf(issue) },
-  ];
+  return [{ code: codeOf(issue, value), path: writePath(path), found: show(value), wanted: wantedOf(issue) }];
 }
 
 /** Of a union's branches, the one that got furthest before it failed; none when all failed at the door. */
@@ -96,6 +94,15 @@ function writePath(path: Path): string {
 
 function show(value: unknown): string {
   if (value === undefined) return '';
-  const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
+  const text = typeof value === 'number' ? String(value) : written(value);
   return text.length > LONGEST_FOUND ? `${text.slice(0, LONGEST_FOUND)}…` : text;
+}
+
+/** As JSON; what JSON can't carry (a circle, a function) is told by its type. */
+function written(value: unknown): string {
+  try {
+    return JSON.stringify(value, (_key, inner) => (typeof inner === 'bigint' ? String(inner) : inner)) ?? typeof value;
+  } catch {
+    return typeof value;
+  }
 }

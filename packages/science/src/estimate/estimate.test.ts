@@ -72,7 +72,11 @@ describe('draws', () => {
   it('fill each of 256 equal slices exactly once, whatever the name', () => {
     fc.assert(
       fc.property(fc.string(), (name) => {
-        const slices = new Set(createDraws().shares(name).map((share) => Math.floor(share * 256)));
+        const slices = new Set(
+          createDraws()
+            .shares(name)
+            .map((share) => Math.floor(share * 256)),
+        );
         expect(slices.size).toBe(256);
       }),
       { seed: 1, numRuns: 200 },

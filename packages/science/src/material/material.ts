@@ -112,7 +112,17 @@ const publishedValueSchema: z.ZodType<PublishedValue> = z
   })
   .refine(({ low, high }) => (low === undefined) === (high === undefined), 'low and high come together');
 
-const materialSchema: z.ZodType<Material> = z.strictObject({
+/** How a row of the table gives a value: as a figure of its own, or as that of the nearest material. */
+type ValueRow = PublishedValue | { readonly like: string; readonly note?: string | undefined };
+
+type MaterialRow = Omit<Material, 'values'> & { readonly values: Readonly<Partial<Record<PropertyId, ValueRow>>> };
+
+const valueRowSchema: z.ZodType<ValueRow> = z.union([
+  z.strictObject({ like: z.string(), note: z.string().optional() }),
+  publishedValueSchema,
+]);
+
+const materialRowSchema: z.ZodType<MaterialRow> = z.strictObject({
   id: z.string().regex(/^[a-z]+(-[a-z]+)*$/),
   class: z.enum(['nitrogen-rich', 'carbon-rich', 'bulking', 'mineral', 'starter', 'water']),
   particle: z.enum(['fine', 'leafy', 'stringy', 'coarse', 'sheet', 'pellet', 'lumpy', 'pasty', 'liquid']),
@@ -126,7 +136,7 @@ const materialSchema: z.ZodType<Material> = z.strictObject({
   cautions: cautionsSchema,
   pair: z.enum(['matched', 'unmatched', 'none']),
   note: z.string().optional(),
-  values: z.partialRecord(z.enum(propertyIds), publishedValueSchema),
+  values: z.partialRecord(z.enum(propertyIds), valueRowSchema),
 });
 
 const doubtfulInputSchema: z.ZodType<DoubtfulInput> = z.strictObject({
@@ -140,8 +150,41 @@ const doubtfulInputSchema: z.ZodType<DoubtfulInput> = z.strictObject({
   note: z.string().optional(),
 });
 
+const rows: readonly MaterialRow[] = z.array(materialRowSchema).parse(table.materials);
+const rowById: ReadonlyMap<string, MaterialRow> = new Map(rows.map((row) => [row.id, row]));
+
+/**
+ * The value a row gives; one taken from the nearest material is `derived` and says so. It must be a figure
+ * of that material's own, so that no value is taken over twice.
+ */
+function publishedValueOf(row: ValueRow, property: PropertyId, id: string): PublishedValue {
+  if (!('like' in row)) return row;
+  const own = rowById.get(row.like)?.values[property];
+  if (own === undefined || 'like' in own) {
+    throw new RangeError(
+      `reference/materials.json: ${id}/${property} is like ${row.like}, which has no figure of its own`,
+    );
+  }
+  const { low, typical, high, exact, source, place } = own;
+  const taken = `no figure of its own: taken from ${row.like}, the nearest material`;
+  return { low, typical, high, exact, source, place, mark: 'derived', note: joined(taken, row.note) };
+}
+
+function joined(...notes: readonly (string | undefined)[]): string {
+  return notes.filter((note) => note !== undefined).join('; ');
+}
+
+function materialOf(row: MaterialRow): Material {
+  const values: Partial<Record<PropertyId, PublishedValue>> = {};
+  for (const property of propertyIds) {
+    const given = row.values[property];
+    if (given !== undefined) values[property] = publishedValueOf(given, property, row.id);
+  }
+  return { ...row, values };
+}
+
 /** Every material the program knows, in the table's order. */
-export const allMaterials: readonly Material[] = z.array(materialSchema).parse(table.materials);
+export const allMaterials: readonly Material[] = rows.map(materialOf);
 
 /** Doubtful inputs that growers ask about, with what may be done with each. */
 export const doubtfulInputs: readonly DoubtfulInput[] = z.array(doubtfulInputSchema).parse(table.neverInputs);

@@ -16,7 +16,10 @@ describe('the solver', () => {
     // Dantzig G. B., Thapa M. N. 1997, Linear Programming 1, §1.2: max 5x + 4y; 6x + 4y ≤ 24; x + 2y ≤ 6.
     // The corner x = 3, y = 1.5 follows by hand; value from memory of the book.
     const problem: Milp = {
-      variables: [variable('x', -5, Number.POSITIVE_INFINITY, false), variable('y', -4, Number.POSITIVE_INFINITY, false)],
+      variables: [
+        variable('x', -5, Number.POSITIVE_INFINITY, false),
+        variable('y', -4, Number.POSITIVE_INFINITY, false),
+      ],
       rows: [
         { name: 'land', coefficients: { x: 6, y: 4 }, lower: Number.NEGATIVE_INFINITY, upper: 24 },
         { name: 'work', coefficients: { x: 1, y: 2 }, lower: Number.NEGATIVE_INFINITY, upper: 6 },

@@ -1,2 +1,2 @@
-export type { Milp, MilpResult, MilpRow, MilpSolver, MilpVariable } from './milp.ts';
 export { type HighsModule, highsSolver, writeLp } from './highs.ts';
+export type { Milp, MilpResult, MilpRow, MilpSolver, MilpVariable } from './milp.ts';

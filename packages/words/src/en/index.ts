@@ -1,8 +1,44 @@
+import { advisorEn } from './advisor.ts';
+import { appEn } from './app.ts';
 import { cautionsEn } from './cautions.ts';
+import { cliEn } from './cli.ts';
 import { coreEn } from './core.ts';
+import { daybookEn } from './daybook.ts';
+import { exchangeEn } from './exchange.ts';
+import { materialsEn } from './materials.ts';
+import { measuresEn } from './measures.ts';
+import { mixEn } from './mix.ts';
 import { problemsEn } from './problems.ts';
+import { readingEn } from './reading.ts';
+import { serverEn } from './server.ts';
 
-type En = typeof cautionsEn & typeof coreEn & typeof problemsEn;
+type En = typeof advisorEn &
+  typeof appEn &
+  typeof cautionsEn &
+  typeof cliEn &
+  typeof coreEn &
+  typeof daybookEn &
+  typeof exchangeEn &
+  typeof materialsEn &
+  typeof measuresEn &
+  typeof mixEn &
+  typeof problemsEn &
+  typeof readingEn &
+  typeof serverEn;
 
 /** Every English message. */
-export const en: En = { ...cautionsEn, ...coreEn, ...problemsEn };
+export const en: En = {
+  ...advisorEn,
+  ...appEn,
+  ...cautionsEn,
+  ...cliEn,
+  ...coreEn,
+  ...daybookEn,
+  ...exchangeEn,
+  ...materialsEn,
+  ...measuresEn,
+  ...mixEn,
+  ...problemsEn,
+  ...readingEn,
+  ...serverEn,
+};

@@ -1,0 +1,137 @@
+import type { Holding, KindId, Reading, Told } from '@loamwright/daybook';
+import type { Place, Saying } from '@loamwright/words';
+import { bayName, bedName, heapName, materialName, someOf } from './names.ts';
+import { area, liquid, mass, say, sayOf, temperature } from './saying.ts';
+import { massAsTyped, stuffOf, typedAmount } from './typed.ts';
+
+type Teller<Id extends KindId> = (told: Told<Id>, holding: Holding) => Saying;
+
+/** An entry as a sentence. */
+export function entrySaying(told: Told, holding: Holding): Saying {
+  // The table pairs each kind with the teller of its own body, which the type of the lookup can't say.
+  return (tellers[told.kind] as Teller<KindId>)(told, holding);
+}
+
+const percent = (share: number): number => Math.round(100 * share);
+
+const tellers: { readonly [Id in KindId]: Teller<Id> } = {
+  'material-described': ({ subject, body }, holding) =>
+    say('advisor.book.material-described', { material: materialName(holding, subject), name: body.name }),
+  'material-measured': ({ subject }, holding) =>
+    say('advisor.book.material-measured', { material: materialName(holding, subject) }),
+  'stock-in': ({ subject, body, entry }, holding) => {
+    const stuff = someOf(holding, subject, massAsTyped(entry, '/mass_kg', body.mass_kg));
+    if (body.supplier === undefined) return say('advisor.book.stock-in', { stuff });
+    return say('advisor.book.stock-in-from', { stuff, supplier: body.supplier });
+  },
+  'stock-out': ({ subject, body, entry }, holding) =>
+    say('advisor.book.stock-out', {
+      stuff: someOf(holding, subject, massAsTyped(entry, '/mass_kg', body.mass_kg)),
+      why: sayOf('advisor.book.why', body.why),
+    }),
+  'bay-set-up': ({ body }) => say('advisor.book.bay-set-up', { name: body.name }),
+  'heap-built': (told, holding) => builtSaying(told, holding),
+  'heap-fed': ({ subject, body, entry }, holding) =>
+    say('advisor.book.heap-fed', {
+      heap: heapName(holding, subject),
+      stuff: stuffOf(entry, body.layers).map(({ material, amount }) => someOf(holding, material, amount)),
+    }),
+  reading: ({ subject, body }, holding) => readingSaying(heapName(holding, subject), body),
+  turned: ({ subject, body }, holding) => {
+    const heap = heapName(holding, subject);
+    if (body.bay === undefined) return say('advisor.book.turned', { heap });
+    return say('advisor.book.turned-into', { heap, bay: bayName(holding, body.bay) });
+  },
+  watered: ({ subject, body, entry }, holding) => {
+    const entered = entry.entered?.['/volume_L'];
+    return say('advisor.book.watered', {
+      heap: heapName(holding, subject),
+      volume: entered === undefined ? liquid(body.volume_L) : typedAmount(entered),
+      liquid: sayOf('advisor.liquid', body.liquid ?? 'water'),
+    });
+  },
+  covered: ({ subject, body }, holding) => {
+    const heap = heapName(holding, subject);
+    if (body.cover === 'none') return say('advisor.book.uncovered', { heap });
+    return say('advisor.book.covered', { heap, cover: sayOf('advisor.cover', body.cover) });
+  },
+  moved: ({ subject, body }, holding) =>
+    say('advisor.book.moved', { heap: heapName(holding, subject), bay: bayName(holding, body.bay) }),
+  combined: ({ subject, body }, holding) =>
+    say('advisor.book.combined', {
+      heap: heapName(holding, subject),
+      heaps: body.from.map(({ heap }) => heapName(holding, heap)),
+    }),
+  split: ({ subject, body }, holding) =>
+    say('advisor.book.split', {
+      heap: heapName(holding, subject),
+      parts: body.into.map(({ heap, share }) =>
+        say('advisor.book.part', { pct: percent(share), heap: heapName(holding, heap) }),
+      ),
+    }),
+  screened: ({ subject, body, entry }, holding) => {
+    const { material, mass_kg } = body.oversize;
+    return say('advisor.book.screened', {
+      heap: heapName(holding, subject),
+      stuff: someOf(holding, material, massAsTyped(entry, '/oversize/mass_kg', mass_kg)),
+    });
+  },
+  finished: ({ subject, body }, holding) => {
+    const heap = heapName(holding, subject);
+    if (body.mass_kg === undefined) return say('advisor.book.finished', { heap });
+    return say('advisor.book.finished-mass', { heap, mass: mass(body.mass_kg) });
+  },
+  spread: ({ subject, body, entry }, holding) => {
+    const bed = bedName(holding, subject);
+    if (body.of.type === 'heap') {
+      return say('advisor.book.spread-heap', { pct: percent(body.of.share), heap: heapName(holding, body.of.id), bed });
+    }
+    const amount = massAsTyped(entry, '/of/mass_kg', body.of.mass_kg);
+    return say('advisor.book.spread-material', { stuff: someOf(holding, body.of.id, amount), bed });
+  },
+  'bed-set-up': ({ body }) => say('advisor.book.bed-set-up', { name: body.name, area: area(body.area_m2) }),
+  sown: ({ subject, body }, holding) => say('advisor.book.sown', { crop: body.crop, bed: bedName(holding, subject) }),
+  harvested: ({ subject, body }, holding) => {
+    const places = { crop: body.crop, bed: bedName(holding, subject) };
+    if (body.mass_kg === undefined) return say('advisor.book.harvested', places);
+    return say('advisor.book.harvested-mass', { ...places, mass: mass(body.mass_kg) });
+  },
+  'soil-tested': ({ subject }, holding) => say('advisor.book.soil-tested', { bed: bedName(holding, subject) }),
+  note: ({ body }) => say('advisor.book.note', { text: body.text }),
+  photo: ({ body }) =>
+    body.caption === undefined ? say('advisor.book.photo') : say('advisor.book.photo-of', { caption: body.caption }),
+  series: ({ subject, body }, holding) =>
+    say('advisor.book.series', { count: body.count, probe: body.probe, heap: heapName(holding, subject) }),
+  'attachment-removed': () => say('advisor.book.attachment-removed'),
+  'local-clause': ({ body }) => say('advisor.book.local-clause', { title: body.title }),
+  withdrawal: ({ body }) =>
+    body.why === undefined ? say('advisor.book.withdrawal') : say('advisor.book.withdrawal-why', { why: body.why }),
+};
+
+function builtSaying({ subject, body, entry }: Told<'heap-built'>, holding: Holding): Saying {
+  const heap = heapName(holding, subject);
+  if (body.layers.length === 0) return say('advisor.book.heap-begun', { heap });
+  const stuff = stuffOf(entry, body.layers).map(({ material, amount }) => someOf(holding, material, amount));
+  if (body.bay === undefined) return say('advisor.book.heap-built-nowhere', { heap, stuff });
+  return say('advisor.book.heap-built', { heap, bay: bayName(holding, body.bay), stuff });
+}
+
+function readingSaying(heap: Saying, body: Reading): Saying {
+  const seen = [
+    ...(body.squeeze === undefined ? [] : [sayOf('advisor.squeeze', body.squeeze)]),
+    ...(body.smell === undefined ? [] : [sayOf('advisor.smell', body.smell)]),
+  ];
+  if (body.temp_degC === undefined) {
+    return seen.length === 0
+      ? say('advisor.book.reading-other', { heap })
+      : say('advisor.book.reading-seen', { heap, seen });
+  }
+  const places: Record<string, Place> = {
+    heap,
+    temp: temperature(body.temp_degC),
+    where: sayOf('reading.where', body.point ?? 'core'),
+  };
+  return seen.length === 0
+    ? say('advisor.book.reading', places)
+    : say('advisor.book.reading-both', { ...places, seen });
+}

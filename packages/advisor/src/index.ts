@@ -1,0 +1,23 @@
+export type { ActMark } from './act-marks.ts';
+export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';
+export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
+export { entrySaying } from './entry-saying.ts';
+export {
+  type HeapReport,
+  heapReport,
+  type LayerLine,
+  type LevelLine,
+  type MadeOf,
+  type SeriesPoint,
+} from './heap-report.ts';
+export { type JudgedWords, type MixReport, mixReport, type PermitWords, type UsedWords } from './mix-report.ts';
+export { type HeapLine, type HeapsOverview, heapsOverview } from './overview.ts';
+export {
+  type ActWords,
+  type BandWords,
+  type DoubtWords,
+  doubtWords,
+  type ReadingWords,
+  readingWords,
+} from './reading-words.ts';
+export { type StockLine, type StockReport, stockReport } from './stock-report.ts';

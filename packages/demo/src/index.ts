@@ -1,0 +1,1 @@
+export { type QuarryLaneOptions, quarryLane, quarryLaneDays, quarryLaneHolding } from './year.ts';

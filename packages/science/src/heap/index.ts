@@ -1,0 +1,29 @@
+import { type ListedCalculation, listed } from '../catalogue/index.ts';
+import { readingPlausibility } from './plausibility.ts';
+import { readingMeaning } from './reading-meaning.ts';
+
+export type { ReadingAct, ReadingActId, ReadingCheckId, ReadingReasonId, ReadingWhen } from './act.ts';
+export {
+  heapLimits_degC,
+  heapTriggers,
+  type TemperatureBand,
+  type TemperatureBandGroup,
+  type TemperatureBandId,
+  temperatureBandOf,
+  temperatureBands,
+} from './bands.ts';
+export type { EarlierReading, HeapSmell, ProbePoint, ReadingInput, SqueezeGrade } from './observed.ts';
+export {
+  type OddCode,
+  type Plausibility,
+  plausibilityOf,
+  readingPlausibility,
+  type Suggestion,
+  type TypedReading,
+} from './plausibility.ts';
+export { type ReadingMeaning, type ReadingNoteId, readingMeaning } from './reading-meaning.ts';
+export type { HeapState, Lies, TemperatureStanding, TriggerStanding } from './standing.ts';
+export type { Direction, ReadingTrend } from './trend.ts';
+
+/** What the catalogue holds about a heap's temperature. */
+export const heapCalculations: readonly ListedCalculation[] = [listed(readingMeaning), listed(readingPlausibility)];

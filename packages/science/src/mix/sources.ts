@@ -1,0 +1,30 @@
+import type { Citation } from '../catalogue/index.ts';
+import { type CautionId, inOrder } from '../caution/index.ts';
+import { allMaterials, doubtfulInputs } from '../material/index.ts';
+import { bandTable } from './bands.ts';
+import { mixParameters } from './parameters.ts';
+
+const formulas: readonly Citation[] = [
+  { source: 'cornell-moisture', place: 'moisture of a mix, and of two ingredients', mark: 'seen' },
+  { source: 'bc-1998-composting-handbook', place: 'Appendix A: C:N weighted by nitrogen', mark: 'seen' },
+  { source: 'cornell-carbon', place: 'carbon = volatile solids / 1.8', mark: 'seen' },
+  { source: 'cornell-inadequate-porosity', place: 'solids and water do not compress', mark: 'seen' },
+];
+
+function cited({ source, place, mark }: Citation): Citation {
+  return { source, place, mark };
+}
+
+/** What the balance of a mix rests on, besides the materials' own sources. */
+export const mixSources: readonly Citation[] = [
+  ...formulas,
+  cited(mixParameters.organicDensity_kgPerM3),
+  cited(mixParameters.packing_share),
+  ...bandTable.bands.map(cited),
+];
+
+/** Every caution that an ingredient can bring. */
+export const mixCautionIds: readonly CautionId[] = inOrder([
+  ...allMaterials.flatMap(({ cautions }) => cautions),
+  ...doubtfulInputs.flatMap(({ cautions }) => cautions),
+]);

@@ -1,0 +1,117 @@
+import { z } from 'zod';
+import { type Band, isInBand, type JudgedQuantity, softEdge } from './bands.ts';
+import type { Portion } from './portion.ts';
+import { built, portionMoisture_pctWet, portionRatio } from './portion.ts';
+import { type Choice, volumeSlack_share, type Wanted } from './programme.ts';
+import { type Found, portionOf } from './search.ts';
+import { smallestHeap_m3 } from './warnings.ts';
+
+/**
+ * How a mix stands on its likely values:
+ * - `good`: in every preferred band (soft edges allowed) and the wanted volume reached;
+ * - `fair`: in every reasonable band (soft edges allowed) and large enough to heat;
+ * - `small`: in every reasonable band, but too little to heat, or to fill a small bay;
+ * - `poor`: outside a reasonable band: the nearest there is;
+ * - `nothing`: there is nothing to build with.
+ */
+export const standings = ['good', 'fair', 'small', 'poor', 'nothing'] as const;
+export type Standing = (typeof standings)[number];
+
+/** What a mix is short of, or has too much of; its words are the message `mix.lack.CODE`. */
+export const lackCodes = ['nitrogen', 'carbon', 'water', 'too-much-water', 'air', 'volume'] as const;
+
+export interface Lack {
+  readonly code: (typeof lackCodes)[number];
+  /** Kilograms of the element: nitrogen, carbon. */
+  readonly amount_kg?: number | undefined;
+  /** Litres: water lacking or too much, coarse stuff lacking for air, heap lacking to the wanted volume. */
+  readonly amount_L?: number | undefined;
+}
+
+export const lackSchema: z.ZodType<Lack> = z.strictObject({
+  code: z.enum(lackCodes),
+  amount_kg: z.number().positive().optional(),
+  amount_L: z.number().positive().optional(),
+});
+
+/** The likely value of a quantity of a mix; `undefined` where the mix has none. */
+function figureOf(quantity: JudgedQuantity, total: Portion, packing_share: number): number | undefined {
+  switch (quantity) {
+    case 'carbonToNitrogen_ratio':
+      return portionRatio(total) ?? (total.carbon_kg > 0 ? Number.POSITIVE_INFINITY : undefined);
+    case 'moisture_pctWet':
+      return portionMoisture_pctWet(total);
+    case 'freeAirSpace_pctVolume':
+    case 'density_kgPerM3AsIs':
+      return built(total, packing_share)?.[quantity];
+  }
+}
+
+function softened({ low, high }: Band, edge: number): Band {
+  return {
+    low: low === undefined ? undefined : low - edge / 2,
+    high: high === undefined ? undefined : high + edge / 2,
+  };
+}
+
+export function standingOf(choices: readonly Choice[], found: Found, wanted: Wanted): Standing {
+  const total = portionOf(choices, found);
+  if (total.dry_kg <= 0 || total.volume_m3 <= 0) return 'nothing';
+  const liesIn = (which: 'preferred' | 'reasonable'): boolean =>
+    wanted.goals.every(([quantity, goal]) => {
+      const value = figureOf(quantity, total, wanted.packing_share);
+      return value !== undefined && isInBand(value, softened(goal[which], softEdge(quantity)));
+    });
+  if (!liesIn('reasonable')) return 'poor';
+  const volume_m3 = wanted.packing_share * total.volume_m3;
+  const full_m3 = wanted.volume_m3 * (1 - volumeSlack_share(choices, wanted)) * (1 - ROUNDING);
+  const heats = volume_m3 >= Math.min(smallestHeap_m3('three-seasons'), full_m3);
+  if (!heats) return 'small';
+  return volume_m3 >= full_m3 && liesIn('preferred') ? 'good' : 'fair';
+}
+
+/** Whole measures land on the slack's end; it must not fail by the last digit. */
+const ROUNDING = 1e-9;
+const LITRES_PER_M3 = 1000;
+
+/** What is lacking or too much beyond the preferred bands, as amounts, on likely values. */
+export function lacksOf(choices: readonly Choice[], found: Found, wanted: Wanted): readonly Lack[] {
+  const total = portionOf(choices, found);
+  const volume_m3 = wanted.packing_share * total.volume_m3;
+  const lacking_L = LITRES_PER_M3 * (wanted.volume_m3 * (1 - volumeSlack_share(choices, wanted)) - volume_m3);
+  const ofVolume: readonly Lack[] = lacking_L > SMALLEST_LACK ? [{ code: 'volume', amount_L: lacking_L }] : [];
+  if (total.dry_kg <= 0) return ofVolume;
+  return [
+    ...wanted.goals.flatMap(([quantity, { preferred }]) => lackOf(quantity, preferred, total, wanted)),
+    ...ofVolume,
+  ];
+}
+
+/** Below a tenth of a litre, or of a kilogram of carbon, nothing is lacking. */
+const SMALLEST_LACK = 0.1;
+
+function lackOf(quantity: JudgedQuantity, { low, high }: Band, total: Portion, wanted: Wanted): readonly Lack[] {
+  const value = figureOf(quantity, total, wanted.packing_share);
+  if (value === undefined) return [];
+  const { carbon_kg, nitrogen_kg, wet_kg, dry_kg } = total;
+  const side = low !== undefined && value < low ? 'low' : high !== undefined && value > high ? 'high' : undefined;
+  if (side === undefined) return [];
+  const at = (side === 'low' ? low : high) ?? Number.NaN;
+  switch (quantity) {
+    case 'carbonToNitrogen_ratio':
+      return side === 'low'
+        ? [{ code: 'carbon', amount_kg: at * nitrogen_kg - carbon_kg }]
+        : [{ code: 'nitrogen', amount_kg: carbon_kg / at - nitrogen_kg }];
+    case 'moisture_pctWet': {
+      const water_L = dry_kg / (1 - at / 100) - wet_kg;
+      return side === 'low' ? [{ code: 'water', amount_L: water_L }] : [{ code: 'too-much-water', amount_L: -water_L }];
+    }
+    case 'freeAirSpace_pctVolume': {
+      const volume_m3 = wanted.packing_share * total.volume_m3;
+      const needed_m3 = (volume_m3 * (100 - value)) / (100 - at);
+      return side === 'low' ? [{ code: 'air', amount_L: LITRES_PER_M3 * (needed_m3 - volume_m3) }] : [];
+    }
+    case 'density_kgPerM3AsIs':
+      return [];
+  }
+}

@@ -1,0 +1,188 @@
+/** What a reading in a heap means, and what to do about it. */
+export const readingEn = {
+  'reading.where.core': 'in the core',
+  'reading.where.middle': 'half-way in',
+  'reading.where.edge': 'at the edge',
+  'reading.where.top': 'near the top',
+  'reading.where.bottom': 'near the bottom',
+
+  'reading.state.cold': 'At {temp} {where} it is cold: little is working.',
+  'reading.state.mild': 'At {temp} {where} it is lukewarm: it works, but slowly.',
+  'reading.state.warm':
+    'At {temp} {where} it is warm: heat-loving microbes are at work, below the heat that counts as sanitising.',
+  'reading.state.hot': 'At {temp} {where} it is hot: it sanitises there, and works fast.',
+  'reading.state.sought': 'At {temp} {where} it is as hot as growers seek.',
+  'reading.state.over-limit': 'At {temp} {where} it is too hot: the microbes that do the work are dying.',
+  'reading.state.alarm': 'At {temp} {where} it is dangerously hot, if the probe is right.',
+
+  'reading.trend.rising': 'It has risen by {change} in {days, plural, one {# day} other {# days}}.',
+  'reading.trend.holding':
+    'It has held for {days, plural, one {# day} other {# days}}: the difference is no more than the probe’s error.',
+  'reading.trend.falling': 'It has fallen by {change} in {days, plural, one {# day} other {# days}}.',
+  'reading.trend.unknown': 'There is no reading of the last week in the same place to hold it against.',
+  'reading.trend.below-peak': 'It is {fall} below its peak of {peak}.',
+
+  'reading.views.differ':
+    'Growers seek {soughtLow} to {soughtHigh} and find less than {tooCool} too cool to work fast (common practice, no source). Handbooks prefer {preferredLow} to {preferredHigh}. They differ because more heat means speed and a surer kill of germs and weed seed, less heat keeps nitrogen and the life that finishes compost.',
+  'reading.views.both': 'It lies in both.',
+  'reading.views.growers': 'It lies in what growers seek, above what handbooks prefer.',
+  'reading.views.handbooks': 'It lies in what handbooks prefer, below what growers seek.',
+  'reading.views.between': 'It lies between the two.',
+  'reading.views.below': 'It lies below both.',
+  'reading.views.above': 'It lies above both.',
+  'reading.views.nitrogen':
+    'Over {nitrogen} growers say that nitrogen leaves as ammonia, and give more carbon, more water and a turn (common practice, no source).',
+
+  'reading.sanitising.counts':
+    'Where the probe stood the day counts towards a sanitising rule: {limit} or more, {chance}. Whether a rule is met, only the whole record can show.',
+  'reading.sanitising.not':
+    'Where the probe stood the day does not count towards a sanitising rule: {limit} or more, {chance}.',
+
+  'reading.band.cool-microbes': 'cool-loving microbes are most active near here',
+  'reading.band.mesophilic': 'microbes of ordinary warmth (Kansas State University)',
+  'reading.band.mesophilic-general': 'microbes of ordinary warmth (general texts)',
+  'reading.band.thermophilic': 'heat-loving microbes (Kansas State University)',
+  'reading.band.thermophilic-general': 'heat-loving microbes (general texts)',
+  'reading.band.best-decomposition': 'rots fastest',
+  'reading.band.decomposition-falling': 'rots more slowly the hotter it gets',
+  'reading.band.sanitising-little-activity': 'sanitises, with little rotting',
+  'reading.band.self-limiting': 'helpful microbes are dying: turn',
+  'reading.band.reasonable-lsu': 'reasonable (LSU AgCenter)',
+  'reading.band.reasonable-saskatchewan': 'reasonable (Saskatchewan Agriculture)',
+  'reading.band.reasonable-cooperband': 'reasonable (Cooperband)',
+  'reading.band.preferred': 'preferred by the handbooks',
+  'reading.band.operating': 'working range, reached within about a week (NRCS)',
+  'reading.band.operating-later': 'enough after the hot weeks (NRCS)',
+  'reading.band.manure-practice': 'animal manure with five or six turns (North Dakota State University)',
+  'reading.band.growers-too-cool': 'too cool to work fast',
+  'reading.band.growers-sought': 'sought by growers',
+  'reading.band.growers-nitrogen-leaving': 'nitrogen leaves as ammonia',
+  'reading.band.alarm': 'may heat itself further: fire',
+
+  'reading.line.curing': 'below this after a turn: curing',
+  'reading.line.sanitising': 'from here the day counts as sanitising',
+  'reading.line.sought': 'growers seek this and more',
+  'reading.line.turning': 'from here: turn',
+  'reading.line.fire': 'from here: check the probe, think of fire',
+
+  'reading.when.now': 'Now',
+  'reading.when.today': 'Today',
+  'reading.when.in-a-few-days': 'In the next few days',
+  'reading.when.no-hurry': 'No hurry',
+
+  'reading.act.check-fire':
+    'Put the probe in a second place and use a second thermometer. Do not dig into it. If it is true, call for help before you open it; water, more carbon and turning come after that, and not alone.',
+  'reading.act.turn': 'Turn it, the outside to the middle.',
+  'reading.act.turn-and-water': 'Turn it, and water it as you go until a squeezed handful shines and holds.',
+  'reading.act.turn-with-brown': 'Turn it with dry brown stuff through it (straw, leaves, shavings).',
+  'reading.act.mix-in-brown':
+    'Mix dry brown stuff through it today and cap it with a hand’s breadth of leaves, straw or ripe compost. No lime, no ash.',
+  'reading.act.water': 'Fork it over and water as you go, not from the top, until a squeezed handful shines and holds.',
+  'reading.act.probe-core': 'Put the probe into the middle, and wait until it stands still.',
+  'reading.act.turn-soon': 'Turn it, the outside to the middle.',
+  'reading.act.turn-once':
+    'Turn it once, and damp it if a squeezed handful crumbles. If it then stays below {curing} it is curing.',
+  'reading.act.rest-and-turn-once':
+    'Stop feeding this one and start a second. Turn it once and damp it if a squeezed handful crumbles. If it then stays below {curing} it is curing.',
+  'reading.act.leave-frozen': 'Leave it. Cap it before the thaw, and have dry stuff ready to mix in then.',
+  'reading.act.leave-to-cure': 'Leave it to cure under a cover that sheds rain.',
+  'reading.act.enlarge':
+    'Bring it together with another heap, or build it up to {smallest} or more, and wrap it in straw.',
+  'reading.act.add-nitrogen':
+    'Mix in something rich in nitrogen (grass, grounds, fresh manure), half of what you think first.',
+  'reading.act.ask':
+    'Look at three things, and then do one: how wide and high it is, how a squeezed handful from the middle feels, what went in and when.',
+  'reading.act.wait': 'Wait, and read it again tomorrow.',
+  'reading.act.leave': 'Leave it alone.',
+
+  'reading.because.may-be-fire':
+    'Above about {fire} a heap may go on heating by itself, without microbes; just as often the probe is wrong.',
+  'reading.because.smoke': 'A smell of smoke or scorching is fire until the opposite is shown.',
+  'reading.because.turning-limit': 'The published limit for turning is {turning}.',
+  'reading.because.turning-limit-dry': 'It is over the turning limit of {turning}, and too dry to cool itself.',
+  'reading.because.turning-limit-ammonia':
+    'It is over the turning limit of {turning}, and the ammonia is nitrogen leaving: it lacks carbon.',
+  'reading.because.ammonia': 'Ammonia is nitrogen leaving: the mix has too little carbon for it.',
+  'reading.because.airless': 'A sour or rotten smell means no air: it is too wet or too tight.',
+  'reading.because.too-wet': 'Water streams from a squeezed handful: there is no room for air.',
+  'reading.because.too-dry': 'Below about 35 to 40 % water the work slows, and it stops below 30 %.',
+  'reading.because.not-the-core': 'A cold edge is not a cold heap: edges are always cooler, and the core was not read.',
+  'reading.because.fell-far': 'It has fallen {fall} below its peak: the air or the water in the middle is used up.',
+  'reading.because.fell': 'It has fallen {fall} below its peak; a fall of {fallFrom} to {fallTo} is a reason to turn.',
+  'reading.because.hot-days-done':
+    'It has been hot for {hotDays, plural, one {# day} other {# days}}: now the outside wants its turn in the middle.',
+  'reading.because.cool-with-food': 'Below about {fresh}, with fresh food still in it, it lacks air.',
+  'reading.because.easy-food-spent': 'The easy food seems to be spent; one turn tells whether there is more.',
+  'reading.because.stays-cool-after-turn':
+    'It has stayed below {curing} since the turn, and it is damp enough: the hot part is over.',
+  'reading.because.turned-lately': 'It was turned lately, and heaps take one to four days to heat again.',
+  'reading.because.cooling-band': 'It is past the hot weeks and still as warm as handbooks ask for the rest.',
+  'reading.because.still-fed': 'It is still being fed: a bin fed by the pail seldom gets hot, and need not.',
+  'reading.because.frozen': 'A frozen heap is a store: turning it would only let the last warmth out.',
+  'reading.because.too-small': 'It is smaller than {smallest}, the smallest that keeps its heat.',
+  'reading.because.slow-carbon': 'Its carbon to nitrogen is above {ratio}: it lacks nitrogen.',
+  'reading.because.cause-unknown': 'Size, water or mix may be the cause, and each wants another cure.',
+  'reading.because.young': 'It is young: heaps take up to a week to get hot.',
+  'reading.because.still-rising': 'It is still rising.',
+  'reading.because.in-the-bands': 'It is working, and nothing calls for a turn.',
+
+  'reading.waiting.may-be-fire': 'Waiting may cost the heap and what stands beside it.',
+  'reading.waiting.smoke': 'Waiting may cost the heap and what stands beside it.',
+  'reading.waiting.turning-limit': 'Each day of waiting kills more of the microbes that work, and drives off nitrogen.',
+  'reading.waiting.turning-limit-dry': 'Each day of waiting dries it further, and a dry hot heap is how fires begin.',
+  'reading.waiting.turning-limit-ammonia': 'Each day of waiting costs nitrogen.',
+  'reading.waiting.ammonia': 'Each day of waiting costs nitrogen, and the neighbours’ patience.',
+  'reading.waiting.airless': 'Waiting makes the smell worse and wins nothing.',
+  'reading.waiting.too-wet': 'Waiting lets it go sour.',
+  'reading.waiting.too-dry': 'Waiting does no harm but for time: dry stuff just stops.',
+  'reading.waiting.not-the-core': 'Nothing is lost but a day’s knowledge.',
+  'reading.waiting.fell-far': 'Waiting a day costs a hot day.',
+  'reading.waiting.fell': 'A day or two of waiting costs little.',
+  'reading.waiting.hot-days-done': 'Waiting costs little while it is hot; the edges stay as they are.',
+  'reading.waiting.cool-with-food': 'Waiting costs hot days.',
+  'reading.waiting.easy-food-spent': 'Waiting costs nothing but time.',
+  'reading.waiting.stays-cool-after-turn': 'There is nothing to lose.',
+  'reading.waiting.turned-lately': 'There is nothing to lose.',
+  'reading.waiting.cooling-band': 'There is nothing to lose.',
+  'reading.waiting.still-fed': 'There is nothing to lose; cover every pail with dry stuff.',
+  'reading.waiting.frozen': 'There is nothing to lose before the thaw; then it leaches, smells and draws rats.',
+  'reading.waiting.too-small': 'Waiting costs time: it will rot, slowly and cold.',
+  'reading.waiting.slow-carbon': 'Waiting costs time: it will rot, slowly.',
+  'reading.waiting.cause-unknown': 'Waiting costs time, and may let it go sour.',
+  'reading.waiting.young': 'Waiting is the work.',
+  'reading.waiting.still-rising': 'There is nothing to lose; read it again tomorrow.',
+  'reading.waiting.in-the-bands': 'There is nothing to lose; read it again tomorrow.',
+
+  'reading.check.second-thermometer': 'Read a second thermometer in the same place.',
+  'reading.check.second-place': 'Read a second place, an arm’s length away.',
+  'reading.check.core': 'Read the middle.',
+  'reading.check.squeeze': 'Squeeze a handful from the middle, before you blame the air.',
+  'reading.check.smell': 'Smell a handful from the middle.',
+  'reading.check.size': 'Measure how wide and how high it is.',
+  'reading.check.what-went-in': 'Say what went in, and when.',
+  'reading.check.fresh-food': 'Look whether scraps or green stuff can still be told apart.',
+  'reading.check.tomorrow': 'Read the same place again tomorrow.',
+
+  'reading.note.hottest-part':
+    'One probe in the middle reads the hottest part: the edges are cooler, and germs live on there.',
+  'reading.note.not-the-core': 'The probe was not in the middle, which may be much hotter.',
+  'reading.note.shallow-probe':
+    'The probe was less deep than {shallowest}: California asks for 30 to 61 cm (12 to 24 in).',
+  'reading.note.small-heap': 'It is smaller than {smallest}, the smallest that is said to keep its heat.',
+  'reading.note.never-seen-hot':
+    'No reading in this place shows sanitising heat: count it as a slow heap, keep it off salad, expect seeds to sprout.',
+
+  'reading.odd.too-hot': '{temp} is hotter than a heap makes, unless it burns.',
+  'reading.odd.too-cold': '{temp} is colder than a heap gets.',
+  'reading.odd.fell-fast': '{temp} would be a fall from {last} faster than heaps cool by themselves.',
+  'reading.odd.rose-fast': '{temp} would be a rise from {last} faster than heaps heat.',
+  'reading.odd.below-air': '{temp} is well below the air’s {air}.',
+  'reading.suggest.unit-swapped': 'Did you mean {meant}, the other unit?',
+  'reading.suggest.digits-swapped': 'Did you mean {meant}, with two digits changed about?',
+  'reading.suggest.one-place-along': 'Did you mean {meant}?',
+  'reading.suggest.point-missing': 'Did you mean {meant}, with a point?',
+  'reading.suggest.digit-missed': 'Did you mean {meant}, with one digit more?',
+  'reading.suggest.wrong-digit': 'Did you mean {meant}?',
+  'reading.suggest.probe-not-settled': 'Had the probe stood still, and was it in the heap?',
+  'reading.suggest.keep': 'If it is right, keep it as it is.',
+} as const;
