@@ -109,6 +109,8 @@ export const appEn = {
   'app.notWritten.full':
     'The device is full, so it was not written down. Free some space and try again: nothing else was changed.',
   'app.notWritten.busy': 'Another window holds the daybook. Close it and try again: nothing was changed.',
+  'app.notWritten.closed':
+    'The app was renewed or the demo was let go in another window. Open this page again: nothing was changed.',
   'app.notWritten.not-valid': 'It was not written down: {path} is {found}, and it wants {wanted}.',
   'app.notWritten.failed': 'It was not written down. The machine says: {why}',
 
@@ -269,6 +271,8 @@ export const appEn = {
   'app.heap.read': 'Log a reading',
   'app.heap.picture': 'Temperatures of {heap} from {first} to {last}, in {unit}; the last is {latest}.',
   'app.heap.noPicture': 'Its temperatures will stand here as a line once somebody has read them.',
+  'app.heap.strokes': 'Strokes at the foot: {what}.',
+  'app.heap.strokes.of': '{what} {count, number} times',
   'app.heap.meaning': 'What the last reading means',
   'app.heap.bands': 'The published bands it lies in',
   'app.heap.band': '{low} to {high}: {words} ({source})',

@@ -1,0 +1,36 @@
+import type { Problem } from '@loamwright/science';
+import { isMessageKey, type Saying } from '@loamwright/words';
+import { NotWritten } from './book.ts';
+import { ServerRefused } from './server.ts';
+import { sayNotWritten } from './useWriting.ts';
+
+/** A file that could not be brought in, and what is wrong with it. */
+export class NotBrought extends Error {
+  override readonly name: string = 'NotBrought';
+  readonly problems: readonly Problem[];
+  constructor(problems: readonly Problem[]) {
+    super(problems[0]?.code ?? 'not brought');
+    this.problems = problems;
+  }
+}
+
+/** What kept a copy, a file or an exchange from going through, as a sentence. */
+export function sayFailure(error: unknown): Saying {
+  if (error instanceof NotWritten) return sayNotWritten(error);
+  if (error instanceof NotBrought) return sayProblem(error.problems[0]);
+  if (error instanceof ServerRefused) {
+    return error.code === 'unreachable'
+      ? { key: 'app.server.unreachable' }
+      : sayProblem({ code: error.code, path: '', found: '', wanted: '' });
+  }
+  return { key: 'app.notWritten.failed', places: { why: error instanceof Error ? error.message : String(error) } };
+}
+
+/** A coded problem in the words of the catalogue. */
+export function sayProblem(problem: Problem | undefined): Saying {
+  const { code, path, found, wanted } = problem ?? { code: '', path: '', found: '', wanted: '' };
+  const key = `problem.${code}`;
+  return isMessageKey(key)
+    ? { key, places: { path, found, wanted } }
+    : { key: 'app.problem.other', places: { code, path, found, wanted } };
+}

@@ -1,0 +1,15 @@
+import { use, useSyncExternalStore } from 'react';
+import { settings, useSettings } from '../device/settings.ts';
+import type { Book, Leaf } from './book.ts';
+import { bookNamed } from './shelf.ts';
+
+/** The open daybook and what is in it now. The page waits until it has been opened. */
+export function useBook(): { readonly book: Book; readonly leaf: Leaf } {
+  const book = use(bookNamed(useSettings().book === 'demo' ? 'demo' : 'own'));
+  return { book, leaf: useSyncExternalStore(book.subscribe, book.leaf) };
+}
+
+/** The daybook that is open, outside a page. */
+export function currentBook(): Promise<Book> {
+  return bookNamed(settings().book === 'demo' ? 'demo' : 'own');
+}

@@ -1,0 +1,93 @@
+import type { Holding } from '@loamwright/daybook';
+import {
+  type BuildCard,
+  type BuildCardInput,
+  buildCard,
+  type CardLine,
+  type MixSolution,
+  type MixSolveInput,
+  type Outcome,
+  type StockLine,
+} from '@loamwright/science';
+import { use } from 'react';
+import type { OwnMeasures } from '../device/settings.ts';
+import type { BinItem, Bins } from './draft.ts';
+import { needs } from './needs.ts';
+import { solveMix } from './solver.ts';
+import { stuffed } from './stuffed.ts';
+
+/** A mix worked out, or why it could not be. */
+export type Worked =
+  | { readonly is: 'worked'; readonly solution: MixSolution }
+  | { readonly is: 'refused'; readonly problems: Extract<Outcome<never>, { readonly ok: false }>['problems'] }
+  | { readonly is: 'no-solver'; readonly why: string };
+
+const worked = new Map<string, Promise<Worked>>();
+
+/** The question to the solver that what was said at the bins comes to. */
+export function solveInput(bins: Bins, ownSizes: OwnMeasures, holding: Holding): MixSolveInput {
+  const { width_m, depth_m, height_m } = bins.bay;
+  return {
+    stock: bins.items.map((item) => stockLine(item, holding)),
+    bay: { width_m, depth_m, height_m },
+    step: 'half',
+    ownSizes,
+    ...(bins.mostWater_L === null ? {} : { mostWater_L: bins.mostWater_L }),
+  };
+}
+
+function stockLine({ material, amount, wish }: BinItem, holding: Holding): StockLine {
+  const line = { ...stuffed(holding, material), amount };
+  if (wish === undefined) return line;
+  return 'all' in wish ? { ...line, useAll: true } : { ...line, atLeast: wish.exactly, atMost: wish.exactly };
+}
+
+/** The mix for a question, worked out once as long as the question stays the same. The page waits for it. */
+export function useMix(input: MixSolveInput): Worked {
+  const key = JSON.stringify(input);
+  const known = worked.get(key) ?? work(input);
+  worked.set(key, known);
+  return use(known);
+}
+
+/** Forgets the mixes that could not be worked out, so that they are tried again. */
+export function tryAgain(): void {
+  worked.clear();
+}
+
+async function work(input: MixSolveInput): Promise<Worked> {
+  try {
+    const outcome = await solveMix(input);
+    return outcome.ok ? { is: 'worked', solution: outcome.value } : { is: 'refused', problems: outcome.problems };
+  } catch (error) {
+    return { is: 'no-solver', why: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** A worked mix as the lines of a build card. */
+export function cardInput(solution: MixSolution, bins: Bins, ownSizes: OwnMeasures, holding: Holding): BuildCardInput {
+  const { width_m, depth_m, height_m } = bins.bay;
+  return {
+    mix: solution.use.flatMap(({ stock, measure, count }): readonly CardLine[] => {
+      const item = bins.items[stock];
+      if (item === undefined || count <= 0) return [];
+      const { amount } = item;
+      return [
+        {
+          ...stuffed(holding, item.material),
+          measure,
+          count,
+          ...('fill' in amount && amount.fill !== undefined ? { fill: amount.fill } : {}),
+          ...(amount.packed === undefined ? {} : { packed: amount.packed }),
+        },
+      ];
+    }),
+    water_L: solution.water_L,
+    bay: { width_m, depth_m, height_m },
+    ownSizes,
+  };
+}
+
+export function workOutCard(input: BuildCardInput): Outcome<BuildCard> {
+  return buildCard.run(input, needs);
+}

@@ -1,0 +1,46 @@
+import type { CheckReport } from '@loamwright/daybook';
+import { type ReactNode, useState } from 'react';
+import type { Book } from '../../keep/book.ts';
+import { useSpeaker } from '../../shell/words.tsx';
+
+/** Reads every entry again and works out every sum anew: was anything changed, is anything missing? */
+export function ChainCheck({ book }: { readonly book: Book }): ReactNode {
+  const speaker = useSpeaker();
+  const [report, setReport] = useState<CheckReport | null>(null);
+  const [failed, setFailed] = useState(false);
+  const check = (): void => {
+    setFailed(false);
+    book.look((keeping) => keeping.check()).then(setReport, () => setFailed(true));
+  };
+  const findings =
+    report === null
+      ? []
+      : [
+          { key: 'app.check.changed' as const, count: report.changed.length },
+          { key: 'app.check.gaps' as const, count: report.gaps.length },
+          { key: 'app.check.breaks' as const, count: report.breaks.length },
+          { key: 'app.check.doubled' as const, count: report.doubled.length },
+          { key: 'app.check.conflicts' as const, count: report.conflicts.length },
+          { key: 'app.check.unreadable' as const, count: report.unreadable.length },
+          {
+            key: 'app.check.attachments' as const,
+            count: report.attachmentsChanged.length + report.attachmentsMissing.length,
+          },
+        ].filter(({ count }) => count > 0);
+  return (
+    <section className="section">
+      <h2>{speaker.say('app.check.title')}</h2>
+      <p className="small quiet">{speaker.say('app.check.told')}</p>
+      <button type="button" className="word" onClick={check}>
+        {speaker.say('app.check.act')}
+      </button>
+      <div role="status">
+        {failed && <p>{speaker.say('app.check.failed')}</p>}
+        {report !== null && findings.length === 0 && <p>{speaker.say('app.check.sound', { count: report.counted })}</p>}
+        {findings.map(({ key, count }) => (
+          <p key={key}>{speaker.say(key, { count })}</p>
+        ))}
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,48 @@
+import { lazy, type ReactNode } from 'react';
+import { useBook } from '../../keep/useBook.ts';
+import { Page } from '../../shell/Page.tsx';
+import { to } from '../../shell/route.ts';
+import { useSpeaker } from '../../shell/words.tsx';
+import { HeapPage } from './HeapPage.tsx';
+import { LogCovered, LogNote, LogTurned, LogWatered } from './log/LogActs.tsx';
+
+const LogReading = lazy(() => import('./log/LogReading.tsx'));
+const LogFed = lazy(() => import('./log/LogFed.tsx'));
+
+interface Properties {
+  readonly heap: string;
+  /** What is done on it: `reading`, `turned` …; empty for the heap itself. */
+  readonly page: string;
+}
+
+/** A heap: how it is, or the page where something is written down about it. */
+export default function HeapAt({ heap: id, page }: Properties): ReactNode {
+  const speaker = useSpeaker();
+  const heap = useBook().leaf.holding.heaps.get(id);
+  if (heap === undefined) {
+    return (
+      <Page
+        question={speaker.say('app.heap.unknown.question')}
+        act={{ text: speaker.say('app.heap.unknown.act'), href: to('heaps') }}
+      >
+        <p className="answer">{speaker.say('app.heap.unknown.answer')}</p>
+      </Page>
+    );
+  }
+  switch (page) {
+    case 'reading':
+      return <LogReading heap={heap} />;
+    case 'turned':
+      return <LogTurned heap={heap} />;
+    case 'watered':
+      return <LogWatered heap={heap} />;
+    case 'fed':
+      return <LogFed heap={heap} />;
+    case 'covered':
+      return <LogCovered heap={heap} />;
+    case 'note':
+      return <LogNote heap={heap} />;
+    default:
+      return <HeapPage heap={heap} />;
+  }
+}

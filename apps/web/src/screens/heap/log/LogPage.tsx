@@ -1,0 +1,47 @@
+import type { ReactNode } from 'react';
+import { useState } from 'react';
+import type { ToWrite } from '../../../keep/book.ts';
+import { type Happened, resolved, type When } from '../../../keep/time.ts';
+import { useWriting } from '../../../keep/useWriting.ts';
+import { Problem } from '../../../parts/Problem.tsx';
+import { WhenField } from '../../../parts/WhenField.tsx';
+import { Page } from '../../../shell/Page.tsx';
+import { goInstead, to } from '../../../shell/route.ts';
+
+interface Properties {
+  readonly heap: string;
+  readonly question: string;
+  readonly act: string;
+  /** What would be written; null while something is still missing. */
+  readonly thing: (happened: Happened) => ToWrite | null;
+  /** Asked before it is written; false holds it back. */
+  readonly ask?: ((happened: Happened) => boolean) | undefined;
+  readonly children: ReactNode;
+}
+
+/** One thing that happened at a heap: its fields, when it was, and the one act that keeps it. */
+export function LogPage({ heap, question, act, thing, ask, children }: Properties): ReactNode {
+  const [when, setWhen] = useState<When>('now');
+  const { write, busy, problem } = useWriting();
+  const ready = thing(resolved(when)) !== null && !busy;
+  const keep = async (): Promise<void> => {
+    const happened = resolved(when);
+    const written = thing(happened);
+    if (written === null || (ask !== undefined && !ask(happened))) return;
+    if (await write([written])) goInstead(to('heap', heap));
+  };
+  return (
+    <Page question={question} act={{ text: act, ready, onAct: () => void keep() }}>
+      <div className="stack">
+        {children}
+        <WhenField value={when} onChange={setWhen} />
+        <Problem saying={problem} />
+      </div>
+    </Page>
+  );
+}
+
+/** What every entry about a heap says it is about. */
+export function aboutHeap(heap: string): ToWrite['about'] {
+  return [{ type: 'heap', id: heap }];
+}

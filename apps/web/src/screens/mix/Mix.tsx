@@ -1,0 +1,114 @@
+import { buildCardReport, type MixReport, mixReport } from '@loamwright/advisor';
+import type { MixSolution } from '@loamwright/science';
+import { type ReactNode, useMemo } from 'react';
+import { useSettings } from '../../device/settings.ts';
+import { useBook } from '../../keep/useBook.ts';
+import { type Bins, useBins } from '../../mix/draft.ts';
+import { cardInput, solveInput, tryAgain, useMix, workOutCard } from '../../mix/mix.ts';
+import { Cautions } from '../../parts/Cautions.tsx';
+import { Sentence } from '../../parts/Sentence.tsx';
+import { HeapLayers } from '../../pictures/HeapLayers.tsx';
+import { Page } from '../../shell/Page.tsx';
+import { openSheet, to } from '../../shell/route.ts';
+import { useSpeaker } from '../../shell/words.tsx';
+import { MixSheets } from './MixSheets.tsx';
+import { NoMix } from './NoMix.tsx';
+
+/** What to lay, how much of each, and why. */
+export default function MixPage(): ReactNode {
+  const bins = useBins();
+  const { measures_L } = useSettings();
+  const { holding } = useBook().leaf;
+  const worked = useMix(useMemo(() => solveInput(bins, measures_L, holding), [bins, measures_L, holding]));
+  if (worked.is !== 'worked') return <NoMix worked={worked} onAgain={tryAgain} />;
+  return <MixAnswer bins={bins} solution={worked.solution} />;
+}
+
+function MixAnswer({ bins, solution }: { readonly bins: Bins; readonly solution: MixSolution }): ReactNode {
+  const speaker = useSpeaker();
+  const { holding } = useBook().leaf;
+  const report = useMemo(() => mixReport(solution, holding), [solution, holding]);
+  const buildable = report.use.length > 0;
+  return (
+    <Page
+      question={speaker.say('app.mix.question')}
+      act={
+        buildable
+          ? { text: speaker.say('app.mix.card'), href: to('bins', 'card') }
+          : { text: speaker.say('app.mix.back'), href: to('bins') }
+      }
+    >
+      <p className="answer">
+        <Sentence
+          saying={report.answer}
+          touchable={({ place }) => /^stuff\[\d+\]\.amount/u.test(place) || place === 'water'}
+          onTouch={({ place }) => openSheet(place === 'water' ? 'water' : `stuff:${stuffAt(report, place)}`)}
+        />
+      </p>
+      {buildable && <Picture bins={bins} solution={solution} />}
+      <Plain title={speaker.say('app.mix.short')} lines={report.lacks.map((said) => speaker.tell(said))} />
+      <Plain title={speaker.say('app.mix.mend')} lines={report.mends.map((said) => speaker.tell(said))} />
+      <Plain title={speaker.say('app.mix.warn')} lines={report.warnings.map((said) => speaker.tell(said))} />
+      <section className="section">
+        <h2>{speaker.say('app.mix.is')}</h2>
+        <ul className="lines">
+          {report.judged.map(({ quantity, said }) => (
+            <li key={quantity}>
+              <button type="button" aria-haspopup="dialog" onClick={() => openSheet(`judged:${quantity}`)}>
+                {speaker.tell(said)}
+              </button>
+            </li>
+          ))}
+        </ul>
+      </section>
+      <Plain title={speaker.say('app.mix.heat')} lines={report.heat.map((said) => speaker.tell(said))} />
+      <Plain
+        title={speaker.say('app.mix.left')}
+        lines={[...report.use, ...report.unused].flatMap(({ left }) => (left === null ? [] : [speaker.tell(left)]))}
+      />
+      <Plain
+        title={speaker.say('app.mix.permits')}
+        lines={report.use
+          .filter(({ permit }) => permit.permit !== 'allowed')
+          .map(({ permit }) => speaker.tell(permit.said))}
+      />
+      <Cautions ids={report.cautions} />
+      <MixSheets bins={bins} solution={solution} report={report} />
+    </Page>
+  );
+}
+
+/** `stuff[2].amount` is the third of what goes in: its place in the stock. */
+function stuffAt(report: MixReport, place: string): number {
+  return report.use[Number(/\[(\d+)\]/u.exec(place)?.[1] ?? -1)]?.stock ?? -1;
+}
+
+function Picture({ bins, solution }: { readonly bins: Bins; readonly solution: MixSolution }): ReactNode {
+  const { measures_L } = useSettings();
+  const { holding } = useBook().leaf;
+  const card = useMemo(
+    () => workOutCard(cardInput(solution, bins, measures_L, holding)),
+    [solution, bins, measures_L, holding],
+  );
+  if (!card.ok) return null;
+  return (
+    <figure className="picture">
+      <HeapLayers card={card.value} report={buildCardReport(card.value, holding)} bay={bins.bay} />
+    </figure>
+  );
+}
+
+/** A few sentences under a heading; nothing at all where there are none. */
+function Plain({ title, lines }: { readonly title: string; readonly lines: readonly string[] }): ReactNode {
+  if (lines.length === 0) return null;
+  return (
+    <section className="section">
+      <h2>{title}</h2>
+      <ul className="lines">
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

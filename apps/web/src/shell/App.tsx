@@ -1,0 +1,46 @@
+import { lazy, type ReactNode, Suspense } from 'react';
+import { useSettings } from '../device/settings.ts';
+import { Welcome } from '../screens/Welcome.tsx';
+import { Failure } from './Failure.tsx';
+import { useRoute } from './route.ts';
+
+const Settings = lazy(() => import('../screens/settings/Settings.tsx'));
+const About = lazy(() => import('../screens/about/About.tsx'));
+const Bins = lazy(() => import('../screens/bins/Bins.tsx'));
+const Mix = lazy(() => import('../screens/mix/Mix.tsx'));
+const Card = lazy(() => import('../screens/card/Card.tsx'));
+const Heaps = lazy(() => import('../screens/heaps/Heaps.tsx'));
+const Heap = lazy(() => import('../screens/heap/Heap.tsx'));
+const Daybook = lazy(() => import('../screens/daybook/Daybook.tsx'));
+
+/** The page for the address. Before a daybook is begun there is only the first page, and what the program is. */
+export function App(): ReactNode {
+  const { book } = useSettings();
+  const { path } = useRoute();
+  const [first = 'bins'] = path;
+  return (
+    <Failure key={path.join('/')}>
+      <Suspense fallback={null}>{book === null && first !== 'about' ? <Welcome /> : pageFor(first, path)}</Suspense>
+    </Failure>
+  );
+}
+
+function pageFor(first: string, path: readonly string[]): ReactNode {
+  const [, second, third] = path;
+  switch (first) {
+    case 'heaps':
+      return <Heaps />;
+    case 'heap':
+      return <Heap key={second} heap={second ?? ''} page={third ?? ''} />;
+    case 'daybook':
+      return <Daybook entry={second} page={third} />;
+    case 'settings':
+      return <Settings />;
+    case 'about':
+      return <About source={second} />;
+    default:
+      if (second === 'mix') return <Mix />;
+      if (second === 'card') return <Card />;
+      return <Bins />;
+  }
+}

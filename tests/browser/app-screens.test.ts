@@ -1,0 +1,234 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect } from 'vitest';
+import { asks, begin, fiveMaterials, sayWhatIsHere } from './app-steps.ts';
+import { journey, launch, openPhone } from './chromium.ts';
+import { type Served, serve } from './serve.ts';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+const themes = ['light', 'dark', 'sunlight'] as const;
+
+/** A screen as it is reached in the demo: its address after `#/`, and how it is known to stand. */
+interface Screen {
+  readonly path: string;
+  readonly stands: string;
+}
+
+/** Every page and sheet of the app, with a heap and a line of the demo. */
+function screens(heap: string, entry: string): readonly Screen[] {
+  const at = (path: string, stands: string): Screen => ({ path, stands });
+  return [
+    at('bins', '.mounds svg'),
+    at('bins?sheet=add', 'dialog [role=option]'),
+    at('bins?sheet=amount%3Astraw', 'dialog .steps'),
+    at('bins?sheet=bay', 'dialog .field'),
+    at('bins/mix', '.picture svg'),
+    at('bins/mix?sheet=stuff%3A0', 'dialog svg'),
+    at('bins/mix?sheet=water', 'dialog .field'),
+    at('bins/mix?sheet=judged%3Amoisture_pctWet', 'dialog svg'),
+    at('bins/card', '.steps-down li'),
+    at('bins/card?sheet=built', 'dialog .field'),
+    at('heaps', '.heap-lines'),
+    at(`heap/${heap}`, '.picture svg'),
+    at(`heap/${heap}/reading`, '.field'),
+    at(`heap/${heap}/turned`, '.choices'),
+    at(`heap/${heap}/watered`, '.field'),
+    at(`heap/${heap}/fed`, '.answer'),
+    at(`heap/${heap}/covered`, '.choices'),
+    at(`heap/${heap}/note`, 'textarea'),
+    at('daybook', '.lines'),
+    at(`daybook/${entry}`, '.facts'),
+    at(`daybook/${entry}/amend`, '.choices'),
+    at('daybook/kept', '.section'),
+    at('settings', '.choices'),
+    at('about', '.lines'),
+  ];
+}
+
+describe('every screen of the app', () => {
+  let browser: Browser;
+  let served: Served;
+  beforeAll(async () => {
+    [browser, served] = await Promise.all([launch(), serve()]);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await served?.stop();
+  });
+
+  journey('is clean to axe in all three themes', async () => {
+    const { page, close } = await openPhone(browser);
+    await page.goto(served.address);
+    await asks(page, 'What is this?');
+    const found: string[] = [];
+    for (const theme of themes) {
+      await wear(page, theme);
+      found.push(...(await faults(page, `welcome ${theme}`)));
+    }
+    const all = await inTheDemo(page);
+    for (const theme of themes) {
+      await wear(page, theme);
+      for (const screen of all) {
+        await show(page, served, screen);
+        found.push(...(await faults(page, `${screen.path} ${theme}`)));
+      }
+    }
+    expect(found).toEqual([]);
+    await close();
+  });
+
+  journey('fits a narrow phone and letters twice as large, with nothing to scroll sideways', async () => {
+    const { page, close } = await openPhone(browser);
+    await page.goto(served.address);
+    const all = await inTheDemo(page);
+    const tooWide: string[] = [];
+    for (const { width, letters } of [
+      { width: 320, letters: 100 },
+      { width: 390, letters: 200 },
+    ]) {
+      await page.setViewportSize({ width, height: 844 });
+      for (const screen of all) {
+        await show(page, served, screen);
+        const over = await page.evaluate((percent) => {
+          document.documentElement.style.fontSize = `${percent}%`;
+          const { scrollWidth, clientWidth } = document.documentElement;
+          const sheet = document.querySelector('dialog');
+          return Math.max(scrollWidth - clientWidth, sheet === null ? 0 : sheet.scrollWidth - sheet.clientWidth);
+        }, letters);
+        if (over > 0) tooWide.push(`${screen.path}: ${over} px too wide at ${width} px and ${letters} %`);
+      }
+    }
+    expect(tooWide).toEqual([]);
+    await close();
+  });
+
+  journey('has targets of 48 px for whatever stands by itself', async () => {
+    const { page, close } = await openPhone(browser);
+    await page.goto(served.address);
+    const small: string[] = [];
+    for (const screen of await inTheDemo(page)) {
+      await show(page, served, screen);
+      small.push(...(await smallTargets(page, screen.path)));
+    }
+    expect(small).toEqual([]);
+    await close();
+  });
+
+  journey('is walked with the keyboard alone, from what is here to a mix', async () => {
+    const { page, errors, close } = await openPhone(browser);
+    await page.goto(served.address);
+    await begin(page, '°C, litres, metres');
+    await tabTo(page, 'Say what is here');
+    await page.keyboard.press('Enter');
+    await page.getByRole('searchbox').and(page.locator(':focus')).waitFor();
+    await page.keyboard.type('grounds');
+    await page.getByRole('option', { name: 'coffee grounds' }).waitFor();
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    await page.getByRole('dialog', { name: 'How much coffee grounds?' }).waitFor();
+    await tabTo(page, 'It is here');
+    await page.keyboard.press('Enter');
+    await page.getByText('of coffee grounds').first().waitFor();
+    await tabTo(page, '1 bucket');
+    await page.keyboard.press('Enter');
+    await page.getByRole('dialog').waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    await tabTo(page, 'Work out a mix');
+    await page.keyboard.press('Enter');
+    await asks(page, 'What do I lay, and how much of each?');
+    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H1');
+    expect(errors).toEqual([]);
+    await close();
+  });
+
+  journey('moves nothing for those who asked for it', async () => {
+    const { page, close } = await openPhone(browser, { reducedMotion: 'reduce' });
+    await page.goto(served.address);
+    for (const screen of await inTheDemo(page)) {
+      await show(page, served, screen);
+      expect(await page.evaluate(() => document.getAnimations().length)).toBe(0);
+    }
+    await close();
+  });
+});
+
+/** Opens the demo with something at the bins, and gives its screens. */
+async function inTheDemo(page: Page): Promise<readonly Screen[]> {
+  await page.getByRole('button', { name: 'Look round Quarry Lane' }).click();
+  await asks(page, 'What stands where?');
+  const heap = await page.locator('.heap-lines a').first().getAttribute('href');
+  await page.getByRole('link', { name: 'Bins' }).click();
+  await asks(page, 'What is here to build from?');
+  await sayWhatIsHere(page, fiveMaterials);
+  await page.getByRole('link', { name: 'Daybook' }).click();
+  await asks(page, 'What was done, and when?');
+  const entry = await page.locator('main .lines a', { hasText: ' read ' }).first().getAttribute('href');
+  return screens(heap?.split('/').at(-1) ?? '', entry?.split('/').at(-1) ?? '');
+}
+
+async function show(page: Page, served: Served, { path, stands }: Screen): Promise<void> {
+  await page.goto(`${served.address}/#/${path}`);
+  await page.locator(stands).first().waitFor();
+}
+
+async function wear(page: Page, theme: (typeof themes)[number]): Promise<void> {
+  await page.evaluate((chosen) => {
+    const kept = JSON.parse(localStorage.getItem('loamwright.settings') ?? '{}');
+    localStorage.setItem('loamwright.settings', JSON.stringify({ ...kept, theme: chosen }));
+  }, theme);
+  await page.reload();
+  await page.locator('h1').waitFor();
+  expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe(theme);
+}
+
+/** What axe finds, by rule and element. Its script is run by the browser itself: the page's own policy stays as it is. */
+async function faults(page: Page, where: string): Promise<readonly string[]> {
+  // As tall as the page: what lies under the act at the thumb until it is scrolled is no fault of its own.
+  const height = await page.evaluate(() => document.documentElement.scrollHeight);
+  await page.setViewportSize({ width: 390, height: Math.max(844, height) });
+  await page.evaluate(axeSource);
+  const { violations } = await page.evaluate(
+    (): Promise<AxeResults> =>
+      (globalThis as unknown as { axe: { run(options: unknown): Promise<AxeResults> } }).axe.run({
+        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+      }),
+  );
+  await page.setViewportSize({ width: 390, height: 844 });
+  return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${where}: ${id}: ${html.slice(0, 160)}`));
+}
+
+/** Buttons, links and fields that stand by themselves and are lower than 48 px. Words within a sentence are exempt (WCAG 2.2, 2.5.8). */
+async function smallTargets(page: Page, where: string): Promise<readonly string[]> {
+  return page.evaluate((screen) => {
+    const inSentence = (element: Element): boolean =>
+      element.matches('.quantity') || element.closest('p, li.small, .small') !== null;
+    return [...document.querySelectorAll('button, a, input, select, textarea, summary')]
+      .filter((element) => element.checkVisibility() && !element.closest('[inert]') && !inSentence(element))
+      .map((element) => ({ element, height: element.getBoundingClientRect().height }))
+      .filter(({ height }) => height < 47.5)
+      .map(({ element, height }) => `${screen}: ${Math.round(height)} px: ${element.outerHTML.slice(0, 120)}`);
+  }, where);
+}
+
+/** Goes on with the tab key until something of this name has the focus, and can be seen to have it. */
+async function tabTo(page: Page, name: string): Promise<void> {
+  const MOST_STEPS = 60;
+  for (let step = 0; step < MOST_STEPS; step++) {
+    await page.keyboard.press('Tab');
+    const focused = await page.evaluate(() => {
+      const element = document.activeElement;
+      return {
+        text: element?.textContent ?? '',
+        outline: element === null ? '' : getComputedStyle(element).outlineStyle,
+      };
+    });
+    if (focused.text.trim() !== name) continue;
+    expect(focused.outline).toBe('solid');
+    return;
+  }
+  throw new Error(`the tab key never came to ${name}`);
+}
