@@ -1,0 +1,216 @@
+import { type BuildCardReport, buildCardReport } from '@loamwright/advisor';
+import type { Bodies, Entered, Holding, LayerPut } from '@loamwright/daybook';
+import {
+  bad,
+  type BuildCard,
+  type BuildCardInput,
+  buildCard,
+  type CardLine,
+  createDraws,
+  good,
+  type MixBalance,
+  mixBalance,
+  type Outcome,
+  type Quantity,
+} from '@loamwright/science';
+import type { Answer } from '../answer.ts';
+import { type BayMeant, bayMeant } from '../bay.ts';
+import { readBook } from '../book.ts';
+import { cardText } from '../card.ts';
+import { tellDay } from '../dates.ts';
+import { readIngredients } from '../grammar/ingredient.ts';
+import { readMeasurement } from '../grammar/measurement.ts';
+import { readWhen, type WhenRead } from '../grammar/when.ts';
+import { namesOf } from '../holding.ts';
+import { lastMix } from '../mixed.ts';
+import { cardLine, isRaw, scaled, weighed } from '../put.ts';
+import { recorded } from '../recorded.ts';
+import type { Session } from '../session.ts';
+import { withSizes } from '../sizes.ts';
+
+export interface BuildOptions {
+  readonly name?: string | undefined;
+  readonly bay?: string | undefined;
+  readonly water?: string | undefined;
+  readonly cardOnly?: boolean | undefined;
+  readonly fromStock?: boolean | undefined;
+  readonly when?: string | undefined;
+  readonly note?: string | undefined;
+  readonly size?: readonly string[] | undefined;
+}
+
+/** What is built: the card's input, and which bay it stands in, where that is written down. */
+interface Plan {
+  readonly card: BuildCardInput;
+  readonly bay: string | undefined;
+}
+
+/** `loamwright build`: writes down a heap from the last mix, or from amounts given, and prints its build card. */
+export async function build(typed: readonly string[], options: BuildOptions, before: Session): Promise<Outcome<Answer>> {
+  const when = readWhen(options.when ?? 'now', before.now(), before.zone);
+  if (!when.ok) return when;
+  const book = await readBook(before);
+  if (!book.ok) return book;
+  const { holding } = book.value;
+  const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
+  if (!sized.ok) return sized;
+  const session = sized.value;
+  const plan = typed.length === 0 ? planFromLast(options, holding, session) : planFromTyped(typed, options, holding, session);
+  if (!plan.ok) return plan;
+  const card = buildCard.run(plan.value.card, { draws: createDraws() });
+  if (!card.ok) return card;
+  const report = buildCardReport(card.value, holding);
+  const { speaker, terminal } = session;
+  const text = cardText(report, speaker, terminal.columns);
+  if (options.cardOnly === true) return good({ value: { card: card.value }, text });
+  const body = bodyOf(plan.value, card.value, { options, holding, session, when: when.value });
+  if (!body.ok) return body;
+  return writeHeap(body.value, { card: card.value, report, text, when: when.value, session });
+}
+
+/** A bay that was named here goes before the one that was mixed for. */
+function planFromLast(options: BuildOptions, holding: Holding, session: Session): Outcome<Plan> {
+  const last = lastMix(session);
+  if (!last.ok) return last;
+  const { card, baySaid, bay: bayThen } = last.value;
+  if (card.mix.length === 0) return bad({ code: 'mix-empty', path: '', found: '', wanted: '' });
+  const water = waterOf(options, session);
+  if (!water.ok) return water;
+  const bay: Outcome<BayMeant> =
+    options.bay === undefined
+      ? good({ ...(baySaid && { size: card.bay }), ...(bayThen !== undefined && { id: bayThen }) })
+      : bayMeant(options.bay, holding, session);
+  return planned({ ...card, ...(water.value !== undefined && { water_L: water.value }) }, bay);
+}
+
+function planFromTyped(typed: readonly string[], options: BuildOptions, holding: Holding, session: Session): Outcome<Plan> {
+  const ingredients = readIngredients(typed, namesOf(session, holding));
+  if (!ingredients.ok) return ingredients;
+  const water = waterOf(options, session);
+  if (!water.ok) return water;
+  const bay: Outcome<BayMeant> = options.bay === undefined ? good({}) : bayMeant(options.bay, holding, session);
+  const lines = ingredients.value.map((ingredient) => cardLine(ingredient, holding, session));
+  const problems = lines.flatMap((line) => (line.ok ? [] : line.problems));
+  if (problems.length > 0) return bad(...problems);
+  const ownSizes = session.settings.measures_L;
+  return planned(
+    {
+      mix: lines.flatMap((line) => (line.ok ? [line.value] : [])),
+      ...(water.value !== undefined && { water_L: water.value }),
+      ...(ownSizes !== undefined && { ownSizes }),
+    },
+    bay,
+  );
+}
+
+function planned(card: Omit<BuildCardInput, 'bay'>, bay: Outcome<BayMeant>): Outcome<Plan> {
+  if (!bay.ok) return bay;
+  const { id, size } = bay.value;
+  if (size === undefined) return bad({ code: id === undefined ? 'bay-needed' : 'bay-without-size', path: '--bay', found: id ?? '', wanted: '' });
+  return good({ card: { ...card, bay: size }, bay: id });
+}
+
+const LITRES_PER_M3 = 1000;
+
+function waterOf({ water }: BuildOptions, session: Session): Outcome<number | undefined> {
+  if (water === undefined) return good(undefined);
+  const read = readMeasurement(water, 'liquid', '--water', session.speaker.system);
+  return read.ok ? good(read.value.si * LITRES_PER_M3) : read;
+}
+
+interface Ground {
+  readonly options: BuildOptions;
+  readonly holding: Holding;
+  readonly session: Session;
+  readonly when: WhenRead;
+}
+
+interface HeapDrafted {
+  readonly body: Bodies['heap-built'];
+  readonly entered: Readonly<Record<string, Entered>>;
+}
+
+/** The heap as it is laid: its layers from the ground up, each weighed as its part of what goes in. */
+function bodyOf({ card, bay }: Plan, { layers, height_m, water_L }: BuildCard, ground: Ground): Outcome<HeapDrafted> {
+  const { options, holding, session, when } = ground;
+  const wholes = card.mix.map((line) => weighed({ material: line.material, amount: amountOf(line) }, holding, session));
+  const problems = wholes.flatMap((one) => (one.ok ? [] : one.problems));
+  const balance = mixBalance.run(balanceInput(card), { draws: createDraws() });
+  if (!balance.ok || problems.length > 0) return bad(...problems, ...(balance.ok ? [] : balance.problems));
+  const put: LayerPut[] = [];
+  const entered: Record<string, Entered> = {};
+  for (const { role, parts } of layers) {
+    for (const { line, material, measure, count } of parts) {
+      const [given, whole] = [card.mix[line], wholes[line]];
+      if (given === undefined || whole === undefined || !whole.ok) continue;
+      const share = count / given.count;
+      entered[`/layers/${put.length}/mass_kg`] = given.fill === undefined ? { amount: count, unit: measure } : { words: `${count} ${measure} ${given.fill}` };
+      put.push({
+        material,
+        mass_kg: scaled(whole.value.mass_kg, share),
+        volume_m3: scaled(whole.value.volume_m3, share),
+        part: role === 'base' || role === 'cover' ? role : 'body',
+        raw: (given.doubtful ?? []).length > 0 || isRaw(material, holding),
+        ...(options.fromStock === true && { from: { type: 'stock' as const } }),
+      });
+    }
+  }
+  const day = tellDay(when.happened, session.zone, session.speaker.locale);
+  const body: Bodies['heap-built'] = {
+    name: options.name ?? session.speaker.say('cli.heap.defaultName', { day }),
+    ...(bay !== undefined && { bay }),
+    layers: put,
+    ...(water_L > 0 && { water_L }),
+    size: { width_m: card.bay.width_m, depth_m: card.bay.depth_m, height_m },
+    mix: answerOf(balance.value),
+    ...(options.note !== undefined && { note: options.note }),
+  };
+  return good({ body, entered });
+}
+
+function amountOf({ measure, count, fill, packed }: CardLine): { measure: string; count: number; fill?: CardLine['fill']; packed?: boolean | undefined } {
+  return { measure, count, fill, packed };
+}
+
+function balanceInput({ mix, water_L, bay, ownSizes, packing_share }: BuildCardInput): Parameters<typeof mixBalance.run>[0] {
+  return {
+    ingredients: mix.map((line) => {
+      const { measure: _measure, count: _count, fill: _fill, packed: _packed, ...rest } = line;
+      return { ...rest, amount: amountOf(line) };
+    }),
+    water_L,
+    bay,
+    ownSizes,
+    packing_share,
+  };
+}
+
+/** What is kept of the reckoning: so that later advice knows what the heap was thought to be. */
+function answerOf(balance: MixBalance): NonNullable<Bodies['heap-built']['mix']> {
+  const ratio: Quantity | undefined = balance.carbonToNitrogen_ratio?.value;
+  return {
+    ...(ratio !== undefined && { carbonToNitrogen: ratio }),
+    moisture_pctWet: balance.moisture_pctWet.value,
+    density_kgPerM3AsIs: balance.density_kgPerM3AsIs.value,
+    freeAirSpace_pct: balance.freeAirSpace_pctVolume.value,
+    volume_m3: balance.volume_m3,
+    ...(balance.height_m !== undefined && { height_m: balance.height_m }),
+  };
+}
+
+interface Drawn {
+  readonly card: BuildCard;
+  readonly report: BuildCardReport;
+  readonly text: string;
+  readonly when: WhenRead;
+  readonly session: Session;
+}
+
+async function writeHeap({ body, entered }: HeapDrafted, { card, text, when, session }: Drawn): Promise<Outcome<Answer>> {
+  const heap = session.newId();
+  const jotting = { kind: 'heap-built' as const, body, entered, about: [{ type: 'heap', id: heap }], when };
+  const written = await recorded(session, [jotting], { silent: true });
+  if (!written.ok) return written;
+  const { value } = written.value;
+  return good({ value: { heap, card, ...(value as object) }, text: `${written.value.text}\n\n${text}` });
+}

@@ -1,0 +1,193 @@
+import { Command, CommanderError, Option } from 'commander';
+import { good, type Outcome, type Problem } from '@loamwright/science';
+import { createSpeaker, type MessageKey, type Speaker } from '@loamwright/words';
+import packageFacts from '../package.json' with { type: 'json' };
+import { type Answer, type ExitCode, exitCodeOf } from './answer.ts';
+import { bring } from './commands/bring.ts';
+import { build } from './commands/build.ts';
+import { daybook } from './commands/daybook/daybook.ts';
+import { feed } from './commands/feed.ts';
+import { heap } from './commands/heap.ts';
+import { log } from './commands/log/log.ts';
+import { mix } from './commands/mix.ts';
+import { reckon } from './commands/reckon.ts';
+import { start } from './commands/start.ts';
+import { take } from './commands/take.ts';
+import { makeDemo } from './demo.ts';
+import { type CommonOptions, openSession, type Session, type Surroundings } from './session.ts';
+import { tellProblem } from './tell.ts';
+import { wrap } from './terminal.ts';
+
+type Work = (session: Session) => Promise<Outcome<Answer>>;
+
+/** Runs one command line, prints its answer, and gives the exit code. */
+export async function runProgram(args: readonly string[], surroundings: Surroundings): Promise<ExitCode> {
+  let code: ExitCode = 0;
+  const { terminal } = surroundings;
+  const speaker = createSpeaker({ locale: 'en', system: 'metric' });
+  const program = commands(speaker, async (options, work) => {
+    code = await runCommand(options, work, surroundings);
+  });
+  program.configureOutput({ writeOut: terminal.out, writeErr: terminal.err, getOutHelpWidth: () => terminal.columns });
+  try {
+    await program.parseAsync([...args], { from: 'user' });
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    code = error.exitCode === 0 ? 0 : 2;
+  }
+  return code;
+}
+
+async function runCommand(options: CommonOptions, work: Work, surroundings: Surroundings): Promise<ExitCode> {
+  const { terminal } = surroundings;
+  const session = openSession(options, surroundings);
+  const speaker = session.ok ? session.value.speaker : createSpeaker({ locale: 'en', system: 'metric' });
+  const outcome = session.ok ? await withDemo(session.value, work) : session;
+  if (outcome.ok && outcome.value.quiet === true) return outcome.value.code ?? 0;
+  if (options.json === true) {
+    terminal.out(`${JSON.stringify(asData(outcome), null, 2)}\n`);
+  } else if (outcome.ok) {
+    if (outcome.value.text !== '') terminal.out(`${outcome.value.text}\n`);
+  } else tellAll(outcome.problems, speaker, surroundings);
+  return outcome.ok ? (outcome.value.code ?? 0) : exitCodeOf(outcome.problems);
+}
+
+/** The demo garden is made when it is first asked for. */
+async function withDemo(session: Session, work: Work): Promise<Outcome<Answer>> {
+  const ready = session.demo ? await makeDemo(session) : good(session);
+  return ready.ok ? work(session) : ready;
+}
+
+/** What a program reads: the value; or the problems, with whatever is known beside them. */
+function asData(outcome: Outcome<Answer>): object {
+  if (!outcome.ok) return outcome;
+  const { value, code, problems } = outcome.value;
+  return code === undefined || code === 0 ? { ok: true, value } : { ok: false, problems: problems ?? [], value };
+}
+
+function tellAll(problems: readonly Problem[], speaker: Speaker, { terminal }: Surroundings): void {
+  for (const problem of problems) terminal.err(`${wrap(tellProblem(speaker, problem), terminal.columns)}\n`);
+}
+
+type Run = (options: CommonOptions, work: Work) => Promise<void>;
+
+function commands(speaker: Speaker, run: Run): Command {
+  const say = (key: MessageKey): string => speaker.say(key);
+  const program = new Command('loamwright')
+    .description(say('cli.title'))
+    .version(packageFacts.version, '--version', say('cli.option.version'))
+    .helpOption('-h, --help', say('cli.option.help'))
+    .helpCommand(false)
+    .addHelpText('after', `\n${say('cli.exitCodes')}`)
+    .exitOverride();
+
+  const command = (name: string, summary: MessageKey): Command =>
+    program
+      .command(name)
+      .description(say(summary))
+      .helpOption('-h, --help', say('cli.option.help'))
+      .option('--json', say('cli.option.json'))
+      .option('--data <folder>', say('cli.option.data'))
+      .option('--demo', say('cli.option.demo'))
+      .addOption(new Option('--units <system>', say('cli.option.units')))
+      .option('--by <person>', say('cli.option.by'))
+      .addHelpText('after', `\n${say('cli.exitCodes')}`);
+
+  const logOptions = (on: Command): Command =>
+    on
+      .option('--when <time>', say('cli.option.when'))
+      .option('--where <place>', say('cli.log.where'))
+      .option('--depth <depth>', say('cli.log.depth'))
+      .option('--probe <name>', say('cli.log.probe'))
+      .option('--air <temperature>', say('cli.log.air'))
+      .option('--squeeze <feel>', say('cli.log.squeeze'))
+      .option('--smell <smell>', say('cli.log.smell'))
+      .option('--height <height>', say('cli.log.height'))
+      .option('--as-typed', say('cli.log.asTyped'))
+      .option('--into <bay>', say('cli.log.into'))
+      .option('--liquid <liquid>', say('cli.log.liquid'))
+      .option('--thickness <depth>', say('cli.log.thickness'))
+      .option('--wall <wall>', say('cli.log.wall'))
+      .option('--roofed', say('cli.log.roofed'))
+      .option('--from <supplier>', say('cli.log.from'))
+      .option('--out <reason>', say('cli.log.out'))
+      .option('--note <text>', say('cli.option.note'));
+
+  command('start', 'cli.start')
+    .option('--port <number>', say('cli.start.port'))
+    .option('--host <address>', say('cli.start.host'))
+    .option('--lan', say('cli.start.lan'))
+    .action((options) => run(options, (session) => start(options, session)));
+
+  command('mix', 'cli.mix')
+    .argument('[stuff...]', say('cli.mix.stuff'))
+    .option('--bay <bay>', say('cli.mix.bay'))
+    .option('--whole', say('cli.mix.whole'))
+    .addOption(new Option('--half', say('cli.mix.half')).conflicts('whole'))
+    .option('--exact', say('cli.mix.exact'))
+    .option('--water <amount>', say('cli.mix.water'))
+    .option('--size <size...>', say('cli.option.size'))
+    .action((stuff, options) => run(options, (session) => mix(stuff, options, session)));
+
+  command('build', 'cli.build')
+    .argument('[stuff...]', say('cli.build.stuff'))
+    .option('--name <name>', say('cli.build.name'))
+    .option('--bay <bay>', say('cli.build.bay'))
+    .option('--water <amount>', say('cli.build.water'))
+    .option('--card-only', say('cli.build.cardOnly'))
+    .option('--from-stock', say('cli.option.fromStock'))
+    .option('--when <time>', say('cli.option.when'))
+    .option('--size <size...>', say('cli.option.size'))
+    .option('--note <text>', say('cli.option.note'))
+    .action((stuff, options) => run(options, (session) => build(stuff, options, session)));
+
+  command('feed', 'cli.feed')
+    .argument('<heap>', say('cli.feed.heap'))
+    .argument('[stuff...]', say('cli.feed.stuff'))
+    .option('--when <time>', say('cli.option.when'))
+    .option('--from-stock', say('cli.option.fromStock'))
+    .option('--note <text>', say('cli.option.note'))
+    .action((name, stuff, options) => run(options, (session) => feed(name, stuff, options, session)));
+
+  logOptions(command('log', 'cli.log'))
+    .argument('<subject>', say('cli.log.subject'))
+    .argument('[what...]', say('cli.log.what'))
+    .action((subject, what, options) => run(options, (session) => log(subject, what, options, session)));
+
+  command('heap', 'cli.heap')
+    .argument('[name]', say('cli.heap.name'))
+    .action((name, options) => run(options, (session) => heap(name, session)));
+
+  logOptions(
+    command('daybook', 'cli.daybook')
+      .argument('[words...]', say('cli.daybook.words'))
+      .option('--about <name>', say('cli.daybook.about'))
+      .option('--newest <count>', say('cli.daybook.newest'))
+      .option('--all', say('cli.daybook.all'))
+      .option('--check', say('cli.daybook.check'))
+      .option('--show <id>', say('cli.daybook.show'))
+      .option('--withdraw <id>', say('cli.daybook.withdraw'))
+      .option('--why <text>', say('cli.daybook.why'))
+      .option('--forget', say('cli.daybook.forget'))
+      .option('--amend <id>', say('cli.daybook.amend'))
+      .option('--body <file>', say('cli.daybook.body')),
+  ).action((words, options) => run(options, (session) => daybook(words, options, session)));
+
+  command('take', 'cli.take')
+    .option('--out <file>', say('cli.take.out'))
+    .action((options) => run(options, (session) => take(options, session)));
+
+  command('bring', 'cli.bring')
+    .argument('<file>', say('cli.bring.file'))
+    .action((file, options) => run(options, (session) => bring(file, session)));
+
+  command('reckon', 'cli.reckon')
+    .argument('[id]', say('cli.reckon.id'))
+    .option('--list', say('cli.reckon.list'))
+    .option('--schema', say('cli.reckon.schema'))
+    .option('--sources', say('cli.reckon.sources'))
+    .option('--example', say('cli.reckon.example'))
+    .action((id, options) => run(options, (session) => reckon(id, options, session)));
+
+  return program;
+}

@@ -1,0 +1,70 @@
+import type { Speaker } from '@loamwright/words';
+import { type Context, Hono } from 'hono';
+import { refuse } from './http/answer.ts';
+import { type DaybookEvent, daybookRoutes, type Exchange, keepingProblem, keyNeeded } from './http/daybook.ts';
+import { type ServedFiles, serveFiles } from './http/files.ts';
+import { ownHostOnly, ownOriginOnly, securityHeaders } from './http/guard.ts';
+import type { Authority } from './lan/authority.ts';
+import type { Attempts } from './lan/key.ts';
+import { CERTIFICATE_FILE, trustPage } from './trust/page.ts';
+
+/** What the server's answers are made of. */
+export interface Parts {
+  readonly version: string;
+  readonly speaker: Speaker;
+  readonly files: ServedFiles;
+  readonly exchange: Exchange;
+  /** The names that a request may name as its host: they change with the network. */
+  readonly hosts: () => readonly string[];
+  /** Only on the network. */
+  readonly lan?: LanParts | undefined;
+  readonly log: (event: DaybookEvent) => void;
+}
+
+export interface LanParts {
+  readonly authority: Authority;
+  readonly key: string;
+  readonly attempts: Attempts;
+  /** Where a request came from. */
+  readonly addressOf: (context: Context) => string;
+  /** Where a phone finds this server: `https://…`, without a path. */
+  readonly origin: () => string;
+}
+
+/** All of the server's answers, without a socket. */
+export function createApp(parts: Parts): Hono {
+  const { lan } = parts;
+  const app = new Hono();
+  app.use(securityHeaders(), ownHostOnly(parts.hosts), ownOriginOnly());
+  app.get('/api/about', (context) =>
+    context.json({ program: 'loamwright', version: parts.version, key: lan !== undefined }, 200, { 'cache-control': 'no-store' }),
+  );
+  if (lan !== undefined) {
+    app.use('/api/daybook', keyNeeded(lan.key, lan.attempts, lan.addressOf));
+    app.get('/trust', async (context) => {
+      context.header('cache-control', 'no-store');
+      return context.html(await trustPage(parts.speaker, lan.authority, `${lan.origin()}/trust`));
+    });
+    app.get(`/trust/${CERTIFICATE_FILE}`, (context) =>
+      context.body(Uint8Array.from(lan.authority.certificate_der), 200, {
+        'content-type': 'application/x-x509-ca-cert',
+        'content-disposition': `attachment; filename="${CERTIFICATE_FILE}"`,
+        'cache-control': 'no-store',
+      }),
+    );
+  }
+  app.route('/api/daybook', daybookRoutes(parts.exchange, parts.log));
+  app.all('/api/*', (context) => notFound(context));
+  app.get('*', serveFiles(parts.files));
+  app.notFound(notFound);
+  app.onError((error, context) => {
+    const { status, problem } = keepingProblem(error);
+    parts.log({ what: 'refused', code: problem.code });
+    return refuse(context, status, problem);
+  });
+  return app;
+}
+
+function notFound(context: Context): Response {
+  return refuse(context, 404, { code: 'not-found', path: '', found: context.req.path.slice(0, 100), wanted: '' });
+}

@@ -1,0 +1,73 @@
+import type { MiddlewareHandler } from 'hono';
+import { refuse } from './answer.ts';
+
+/**
+ * Scripts and styles come from here and nowhere else. `wasm-unsafe-eval` lets the solver's WebAssembly run, and
+ * nothing but WebAssembly. Style attributes are allowed because the drawings place their parts with them; a style
+ * can't run anything.
+ */
+const contentPolicy = [
+  "default-src 'self'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "object-src 'none'",
+  "base-uri 'none'",
+  "form-action 'self'",
+  "frame-ancestors 'none'",
+].join('; ');
+
+const headers: readonly (readonly [string, string])[] = [
+  ['content-security-policy', contentPolicy],
+  ['x-content-type-options', 'nosniff'],
+  ['x-frame-options', 'DENY'],
+  ['referrer-policy', 'no-referrer'],
+  ['cross-origin-opener-policy', 'same-origin'],
+  ['cross-origin-resource-policy', 'same-origin'],
+  ['permissions-policy', 'camera=(), geolocation=(), microphone=()'],
+];
+
+/** Puts the headers that keep a page to itself on every answer. */
+export function securityHeaders(): MiddlewareHandler {
+  return async (context, next) => {
+    await next();
+    for (const [name, value] of headers) context.res.headers.set(name, value);
+  };
+}
+
+/**
+ * Answers only to this server's own names. A page of somebody else's whose name has been pointed at this computer
+ * (DNS rebinding) sends its own name as the host, and gets nothing.
+ */
+export function ownHostOnly(hosts: () => readonly string[]): MiddlewareHandler {
+  return async (context, next) => {
+    const host = context.req.header('host') ?? '';
+    const name = host.toLowerCase().replace(/:\d+$/u, '');
+    if (hosts().includes(name)) return next();
+    return refuse(context, 421, { code: 'wrong-host', path: 'Host', found: host.slice(0, 100), wanted: hosts().join(', ') });
+  };
+}
+
+/**
+ * Lets nothing be changed by a page of another origin. A browser names the origin with every such request; a request
+ * that names none does not come from a page.
+ */
+export function ownOriginOnly(): MiddlewareHandler {
+  return async (context, next) => {
+    if (context.req.method === 'GET' || context.req.method === 'HEAD') return next();
+    const origin = context.req.header('origin');
+    const site = context.req.header('sec-fetch-site');
+    const isOwn = origin === undefined || hostOf(origin) === context.req.header('host')?.toLowerCase();
+    if (isOwn && (site === undefined || site === 'same-origin')) return next();
+    return refuse(context, 403, {
+      code: 'other-origin',
+      path: 'Origin',
+      found: (origin ?? site ?? '').slice(0, 100),
+      wanted: context.req.header('host') ?? '',
+    });
+  };
+}
+
+function hostOf(origin: string): string | undefined {
+  return URL.canParse(origin) ? new URL(origin).host : undefined;
+}
