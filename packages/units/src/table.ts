@@ -84,7 +84,12 @@ export const unitTable: Readonly<Record<Unit, UnitRow>> = {
   mL: { dimension: 'volume', factor: 1e-6, symbol: 'mL', typed: ['ml'] },
   gal: { dimension: 'volume', factor: GALLON_M3, symbol: 'gal', typed: ['gal', 'gallon', 'gallons'] },
   ft3: { dimension: 'volume', factor: CUBIC_FOOT_M3, symbol: 'ft³', typed: ['ft3', 'ft³', 'cubic feet', 'cubic foot'] },
-  yd3: { dimension: 'volume', factor: CUBIC_YARD_M3, symbol: 'yd³', typed: ['yd3', 'yd³', 'cubic yards', 'cubic yard'] },
+  yd3: {
+    dimension: 'volume',
+    factor: CUBIC_YARD_M3,
+    symbol: 'yd³',
+    typed: ['yd3', 'yd³', 'cubic yards', 'cubic yard'],
+  },
   bushel: { dimension: 'volume', factor: 2150.42 * INCH_M ** 3, symbol: 'bu', typed: ['bu'] },
   m: { dimension: 'length', factor: 1, symbol: 'm', typed: ['m', 'metre', 'metres', 'meter', 'meters'] },
   cm: { dimension: 'length', factor: 0.01, symbol: 'cm', typed: ['cm'] },

@@ -1,3 +1,5 @@
+export { materialCalculations } from './calculations.ts';
+export { type FoundMaterial, findMaterials, type MatchKind, type MaterialWords, matchKinds } from './find.ts';
 export {
   allMaterials,
   type DoubtfulInput,
@@ -12,6 +14,13 @@ export {
   type PublishedValue,
   propertyIds,
 } from './material.ts';
+export {
+  type BucketCheck,
+  type Finding,
+  type MaterialMeasured,
+  type MaterialMeasuredInput,
+  materialMeasured,
+} from './material-measured.ts';
 export {
   type Amount,
   allMeasures,
@@ -33,6 +42,23 @@ export {
   vagueIds,
   vagueVolume_L,
 } from './measure.ts';
+export {
+  type DryDown,
+  densityFromBucket,
+  densityOnceSettled,
+  moistureFromDryDown,
+  moistureFromSqueeze,
+  type Settling,
+  settledShare,
+  squeezeGrades,
+  squeezeSaysLittle,
+  type WeighedBucket,
+} from './measured.ts';
+export {
+  type MoistureFromSqueeze,
+  type MoistureFromSqueezeInput,
+  moistureFromSqueezeCalculation,
+} from './moisture-from-squeeze.ts';
 export { nearest } from './nearest.ts';
 export { type OwnMaterial, type OwnQuantities, ownMaterialSchema, ownQuantitiesSchema, withOwn } from './own.ts';
 export {

@@ -1,5 +1,5 @@
 import table from '@loamwright/reference/measures.json' with { type: 'json' };
-import { bad, good, type Outcome } from '../catalogue/index.ts';
+import { bad, type Citation, good, type Mark, type Outcome } from '../catalogue/index.ts';
 import {
   type Estimate,
   fraction,
@@ -18,6 +18,24 @@ import { fillTimes } from './measure.ts';
 
 const checks = table.checks;
 
+const cited = ({ source, note, mark }: { source: string; note: string; mark: string }): Citation => ({
+  source,
+  place: note,
+  mark: mark as Mark,
+});
+
+/** What the scale of the squeeze rests on. */
+export const squeezeSources: readonly Citation[] = [...checks.squeeze, checks.squeezeOfCoarse].map(cited);
+
+/** What all the checks rest on. */
+export const measuringSources: readonly Citation[] = [
+  ...squeezeSources,
+  ...checks.dryDown.map(cited),
+  { source: 'cornell-moisture', place: 'M = 100 (wet - dry) / wet', mark: 'seen' },
+  { source: 'cooperband-zabaleta-bucket', place: '20 L, 9 kg is 450 kg/m3', mark: 'seen' },
+  { source: 'cornell-inadequate-porosity', place: 'solids and water do not compress', mark: 'seen' },
+];
+
 /** How a handful squeezed hard may feel, wettest first. */
 export const squeezeGrades: readonly SqueezeGrade[] = ['streams', 'drops', 'holds', 'crumbles', 'dusty'];
 
@@ -30,8 +48,13 @@ export function moistureFromSqueeze(grade: SqueezeGrade, particle?: Particle): E
   const row = checks.squeeze.find(({ id }) => id === grade);
   if (row === undefined) throw new RangeError(`reference/measures.json has no squeeze grade ${grade}`);
   const felt = fromPublished(row.moisture_pctWet, percent);
-  const { particles, widened_times } = checks.squeezeOfCoarse;
-  return particle !== undefined && particles.includes(particle) ? widened(felt, widened_times) : felt;
+  const says = particle === undefined || !squeezeSaysLittle(particle);
+  return says ? felt : widened(felt, checks.squeezeOfCoarse.widened_times);
+}
+
+/** Whether stuff is too coarse for the scale of the squeeze. */
+export function squeezeSaysLittle(particle: Particle): boolean {
+  return checks.squeezeOfCoarse.particles.includes(particle);
 }
 
 function widened({ p10, p50, p90 }: Estimate, times: number): Estimate {

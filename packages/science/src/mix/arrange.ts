@@ -105,7 +105,9 @@ export function arrange(
       ...(repeats > 0 ? (['fork-together'] as const) : []),
       ...(base.taken.length === 0 ? (['base-from-elsewhere'] as const) : []),
       ...(cover.taken.length === 0 ? (['cover-from-elsewhere'] as const) : []),
-      ...(kept.some((draft) => hasThickFines(draft, laid)) ? (['mix-fines-at-once'] as const) : []),
+      ...(kept.some((draft) => hasThickFines(draft, laid)) || (repeats > 1 && dry.length === 0 && wet.some(isMatting))
+        ? (['mix-fines-at-once'] as const)
+        : []),
       ...(starter === undefined ? [] : (['starter-inside'] as const)),
       ...(ash.length > 0 ? (['ash-apart'] as const) : []),
     ],

@@ -199,25 +199,33 @@ export function weigh(
   const potassium = property('potassium_pctDry');
   const counted = given.screenedOut === true ? 0 : 1;
   const liquid = resolved.published.particle === 'liquid';
-  return good(
-    Array.from({ length: draws.count }, (_, i) => {
-      const wet_kg = at(sized.value.mass_kg, i);
-      const dry_kg = wet_kg * (1 - at(moisture, i) / 100);
-      const ofDry = (share_pctDry: Float64Array): number => (dry_kg * at(share_pctDry, i)) / 100;
-      const carbon_kg = counted * ofDry(carbon);
-      return {
-        wet_kg,
-        dry_kg,
-        volatileSolids_kg: ofDry(volatileSolids),
-        carbon_kg,
-        degradableCarbon_kg: carbon_kg * at(degradable, i),
-        nitrogen_kg: counted * ofDry(nitrogen),
-        phosphorus_kg: ofDry(phosphorus),
-        potassium_kg: ofDry(potassium),
-        volume_m3: liquid ? 0 : at(sized.value.volume_m3, i),
-      };
-    }),
-  );
+  const portions = Array.from({ length: draws.count }, (_, i) => {
+    const wet_kg = at(sized.value.mass_kg, i);
+    const dry_kg = wet_kg * (1 - at(moisture, i) / 100);
+    const ofDry = (share_pctDry: Float64Array): number => (dry_kg * at(share_pctDry, i)) / 100;
+    const carbon_kg = counted * ofDry(carbon);
+    return {
+      wet_kg,
+      dry_kg,
+      volatileSolids_kg: ofDry(volatileSolids),
+      carbon_kg,
+      degradableCarbon_kg: carbon_kg * at(degradable, i),
+      nitrogen_kg: counted * ofDry(nitrogen),
+      phosphorus_kg: ofDry(phosphorus),
+      potassium_kg: ofDry(potassium),
+      volume_m3: liquid ? 0 : at(sized.value.volume_m3, i),
+    };
+  });
+  return portions.every(isReal)
+    ? good(portions)
+    : bad({ code: 'out-of-bounds', path, found: known.id, wanted: `amounts up to ${MOST_KG} kg` });
+}
+
+/** No heap is a million tonnes; beyond it figures overflow. */
+const MOST_KG = 1e9;
+
+function isReal(portion: Portion): boolean {
+  return Object.values(portion).every((amount: number) => amount >= 0 && amount <= MOST_KG);
 }
 
 function at(values: Float64Array, i: number): number {

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { bad, type Calculation, good, type Needs, type Outcome } from '../catalogue/index.ts';
 import { type Chance, chance, chanceSchema, type Draws } from '../estimate/index.ts';
-import { materialAt, type OwnSizes } from '../material/index.ts';
+import { type Amount, materialAt, type OwnSizes, type Sizing, sizeAmount } from '../material/index.ts';
 import type { MilpSolver } from '../solver/index.ts';
 import { bandTable, type Goal, type JudgedQuantity } from './bands.ts';
-import { type Ingredient, ownSizesSchema, type Permitted, permittedShape, weigh } from './ingredient.ts';
+import { type Ingredient, ownSizesSchema, type Permitted, permittedShape } from './ingredient.ts';
 import { candidatesOf, type Mending, mend } from './mend.ts';
 import { balanceOf, type MixBalance, mixBalanceSchema } from './mix-balance.ts';
 import { type Bay, baySchema, type Goals, goalsSchema, weighMix } from './mix-input.ts';
@@ -261,17 +261,14 @@ function mendOf({ extras, choices, found }: Mending, wanted: Wanted): Mend {
 
 function usedOf(shelf: Shelf, i: number, solved: Solved, input: MixSolveInput, draws: Draws): Used {
   const { best, choices, wanted } = solved;
-  const { counting, measuresPerStep, count, choice, permitted, amount, name } = shelf;
+  const { counting, measuresPerStep, count, choice, permitted, amount, name, known } = shelf;
   const steps = best.steps[i] ?? 0;
   const used = steps * measuresPerStep;
   const left = Math.max(0, round(count - used));
-  const weighing = { draws, ownSizes: input.ownSizes, path: `stock[${i}]` };
-  const onHand = weigh(shelf, amount, name, weighing);
-  const taken = weigh(shelf, { ...counting, count: used }, name, weighing);
-  const spare =
-    onHand.ok && taken.ok
-      ? onHand.value.map(({ wet_kg }, j) => wet_kg - (taken.value[j]?.wet_kg ?? Number.NaN))
-      : new Float64Array(draws.count);
+  const sizing = { draws, material: known, name, ownSizes: input.ownSizes, path: `stock[${i}]` };
+  const onHand_kg = massOf_kg(amount, sizing);
+  const taken_kg = massOf_kg({ ...counting, count: used }, sizing);
+  const spare_kg = onHand_kg.map((kg, j) => kg - (taken_kg[j] ?? Number.NaN));
   const held =
     left > 0 && left >= measuresPerStep
       ? steps < choice.highest
@@ -285,8 +282,15 @@ function usedOf(shelf: Shelf, i: number, solved: Solved, input: MixSolveInput, d
     count: used,
     left,
     ...(held === undefined ? {} : { because: held }),
-    enough: chance(spare, (kg) => kg >= -SPARE_ROUNDING_KG),
+    enough: chance(spare_kg, (kg) => kg >= -SPARE_ROUNDING_KG),
   };
+}
+
+/** The mass of an amount that was sized before, when the stock was shelved. */
+function massOf_kg(amount: Amount, sizing: Sizing): Float64Array {
+  const sized = sizeAmount(amount, sizing);
+  if (!sized.ok) throw new RangeError('an amount on the shelf has a size');
+  return sized.value.mass_kg;
 }
 
 /** Counts are told to a hundredth of a measure. */

@@ -89,8 +89,12 @@ function filled_m3({ wet_kg, dry_kg, volatileSolids_kg }: Portion): number {
  */
 export function pull(edge: Edge, portion: Portion, wanted: Wanted): number {
   const sign = edge.side === 'high' ? 1 : -1;
-  return (sign * over(edge.quantity, edge.at, portion, wanted)) / scale(edge.quantity, wanted);
+  const pulled = (sign * over(edge.quantity, edge.at, portion, wanted)) / scale(edge.quantity, wanted);
+  return Math.abs(pulled) < ROUNDING_PULL ? 0 : pulled;
 }
+
+/** Stuff that lies just on an edge pulls by what rounding leaves; solvers that scale rows trip over it. */
+const ROUNDING_PULL = 1e-12;
 
 function over(quantity: JudgedQuantity, at: number, portion: Portion, { packing_share }: Wanted): number {
   const volume_m3 = packing_share * portion.volume_m3;

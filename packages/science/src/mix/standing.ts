@@ -81,10 +81,8 @@ export function lacksOf(choices: readonly Choice[], found: Found, wanted: Wanted
   const lacking_L = LITRES_PER_M3 * (wanted.volume_m3 * (1 - volumeSlack_share(choices, wanted)) - volume_m3);
   const ofVolume: readonly Lack[] = lacking_L > SMALLEST_LACK ? [{ code: 'volume', amount_L: lacking_L }] : [];
   if (total.dry_kg <= 0) return ofVolume;
-  return [
-    ...wanted.goals.flatMap(([quantity, { preferred }]) => lackOf(quantity, preferred, total, wanted)),
-    ...ofVolume,
-  ];
+  const ofGoals = wanted.goals.flatMap(([quantity, { preferred }]) => lackOf(quantity, preferred, total, wanted));
+  return [...ofGoals, ...ofVolume].filter(({ amount_kg = 1, amount_L = 1 }) => Number.isFinite(amount_kg * amount_L));
 }
 
 /** Below a tenth of a litre, or of a kilogram of carbon, nothing is lacking. */

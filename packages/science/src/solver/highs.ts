@@ -91,5 +91,7 @@ function terms(coefficients: Readonly<Record<string, number>>): string {
 
 /** Fixed notation to 12 significant digits: LP readers disagree about exponents and very long numbers. */
 function number(value: number): string {
-  return Number(value.toPrecision(12)).toLocaleString('en', { useGrouping: false, maximumFractionDigits: 20 });
+  return fixedNotation.format(Number(value.toPrecision(12)));
 }
+
+const fixedNotation = new Intl.NumberFormat('en', { useGrouping: false, maximumFractionDigits: 20 });

@@ -1,0 +1,186 @@
+import { describe, expect, it } from 'vitest';
+import { materialById, type PropertyId } from './material.ts';
+import { feedstockRows, numberIn } from './testing/rows.ts';
+
+/** Figures that no source prints: each is worked out again here from the ones it rests on. */
+
+const rows = feedstockRows();
+const printed = (row: string, column: string): number => {
+  const found = rows.get(row);
+  return (found === undefined ? undefined : numberIn(found, column)) ?? Number.NaN;
+};
+const typical = (id: string, property: PropertyId): number => materialById(id)?.values[property]?.typical ?? Number.NaN;
+const figures = (value: number, count: number): number => Number(value.toPrecision(count));
+
+const PHOSPHORUS_PER_P2O5 = 0.4364;
+const POTASSIUM_PER_K2O = 0.8301;
+const VOLATILE_PER_CARBON = 1.8;
+const PROTEIN_PER_NITROGEN = 6.25;
+
+describe('phosphorus and potassium', () => {
+  // P2O5 x 0.4364 and K2O x 0.8301 are exact stoichiometry.
+  it.each([
+    ['straw', '277'],
+    ['oat-straw', '276'],
+    ['hay-grass', '265'],
+    ['hay-legume', '264'],
+    ['seaweed', '267'],
+    ['rabbit-droppings', '235'],
+    ['poultry-litter', 'R17'],
+    ['seed-meal', '261'],
+  ])('of %s keep their proportion to nitrogen in row %s', (id, row) => {
+    const nitrogen = (printed(row, 'nitrogenLow_pctAsIs') + printed(row, 'nitrogenHigh_pctAsIs')) / 2;
+    const scale = typical(id, 'nitrogen_pctDry') / nitrogen;
+    const phosphorus = printed(row, 'phosphateLow_pctAsIs') * PHOSPHORUS_PER_P2O5 * scale;
+    const potassium = printed(row, 'potashLow_pctAsIs') * POTASSIUM_PER_K2O * scale;
+    expect(typical(id, 'phosphorus_pctDry')).toBe(figures(phosphorus, 2));
+    expect(typical(id, 'potassium_pctDry')).toBe(figures(potassium, 2));
+  });
+
+  it.each([
+    ['wheat-straw', '277', 10],
+    ['salt-hay', '302', 12],
+    ['pumpkins', '298', 92],
+    ['green-maize', '284', 76],
+    ['cocoa-shells', '282', 8],
+    ['peanut-shells', '296', 8],
+    ['eggshells', '288', 0],
+    ['seashells', '273', 0],
+  ])('of %s are those of row %s as it is, at %d %% water', (id, row, moisture_pctWet) => {
+    const dry = 1 - moisture_pctWet / 100;
+    const phosphorus = (printed(row, 'phosphateLow_pctAsIs') * PHOSPHORUS_PER_P2O5) / dry;
+    const potassium = (printed(row, 'potashLow_pctAsIs') * POTASSIUM_PER_K2O) / dry;
+    expect(typical(id, 'phosphorus_pctDry') / phosphorus).toBeCloseTo(1, 1);
+    expect(typical(id, 'potassium_pctDry') / potassium).toBeCloseTo(1, 1);
+  });
+});
+
+describe('C:N where only nitrogen is published', () => {
+  // Carbon = volatile solids / 1.8 (Adams et al. 1951); nitrogen as it is over the dry share.
+  it.each([
+    ['salt-hay', '302', 12],
+    ['peanut-shells', '296', 8],
+    ['green-maize', '284', 76],
+    ['pumpkins', '298', 92],
+    ['citrus-peel', '309', 87],
+    ['feathers', '289', 0],
+    ['hair', '292', 0],
+    ['hoof-and-horn', '293', 0],
+    ['bone-meal', '258', 0],
+    ['bagged-manure', '369', 25],
+  ])('%s: from row %s at %d %% water', (id, row, moisture_pctWet) => {
+    const nitrogen_pctDry = printed(row, 'nitrogenLow_pctAsIs') / (1 - moisture_pctWet / 100);
+    expectRatio(id, nitrogen_pctDry);
+  });
+
+  it.each([
+    ['salad-leaves', '86'],
+    ['goat-droppings', '229'],
+    ['nettles', 'R43'],
+    ['brewers-grains', 'R39'],
+    ['sheep-manure-straw', 'R52'],
+    ['pig-manure-straw', 'R51'],
+  ])('%s: from the nitrogen of dry matter in row %s', (id, row) => {
+    expectRatio(id, printed(row, 'nitrogen_pctDry'));
+  });
+
+  it('wool: from the middle of its nitrogen', () => {
+    expectRatio('wool', (printed('R41', 'nitrogenLow_pctDry') + printed('R41', 'nitrogenHigh_pctDry')) / 2);
+  });
+
+  // ECN Phyllis record 2633 (Cortez et al. 1996): protein 2.5 % of dry matter.
+  it('sweet chestnut leaves: from protein', () => {
+    expectRatio('sweet-chestnut-leaves', 2.5 / PROTEIN_PER_NITROGEN);
+  });
+
+  function expectRatio(id: string, nitrogen_pctDry: number): void {
+    const carbon_pctDry = typical(id, 'volatileSolids_pctDry') / VOLATILE_PER_CARBON;
+    // The table rounds to two figures (one place after the point below ten): within 2.5 %.
+    expect(Math.abs(typical(id, 'carbonToNitrogen_ratio') / (carbon_pctDry / nitrogen_pctDry) - 1)).toBeLessThan(0.025);
+  }
+});
+
+describe('middles of sources that disagree', () => {
+  it.each([
+    ['maple-leaves', 'carbonToNitrogen_ratio', '203', '196', 'carbonToNitrogen_ratio'],
+    ['brassica-plants', 'carbonToNitrogen_ratio', '63', '116', 'carbonToNitrogen_ratio'],
+    ['root-vegetables', 'carbonToNitrogen_ratio', '119', '120', 'carbonToNitrogen_ratio'],
+    ['farmyard-manure', 'carbonToNitrogen_ratio', '71', '155', 'carbonToNitrogen_ratio'],
+    ['horse-manure-shavings', 'moisture_pctWet', 'R44', '134', 'moisture_pctWet'],
+    ['wood-shavings', 'densityLoose_kgPerM3AsIs', 'R37', 'R02', 'density_kgPerM3AsIs'],
+    ['straw', 'moisture_pctWet', '138', '137', 'moisture_pctWet'],
+  ] as const)('%s %s lies in the middle of rows %s and %s', (id, property, one, other, column) => {
+    expect(typical(id, property)).toBe((printed(one, column) + printed(other, column)) / 2);
+  });
+});
+
+describe('densities', () => {
+  // Dry mass stays: density x dry share / dry share once wetted (the rule of Briggs 1994, Table 7-2A).
+  it.each([
+    ['spoiled-hay', 'densityLoose_kgPerM3AsIs', 'hay-grass', 12, 45],
+    ['spoiled-hay', 'densityPacked_kgPerM3AsIs', 'straw', 12, 45],
+    ['rotted-sawdust', 'densityLoose_kgPerM3AsIs', 'sawdust', 39, 60],
+    ['rotted-sawdust', 'densityPacked_kgPerM3AsIs', 'sawdust', 39, 60],
+  ] as const)('%s %s is that of %s, wetted from %d to %d %%', (id, property, of, from_pctWet, to_pctWet) => {
+    const wetted = (typical(of, property) * (100 - from_pctWet)) / (100 - to_pctWet);
+    expect(typical(id, property)).toBe(figures(wetted, 3));
+  });
+
+  // Briggs 1994: chips 1.26 to 1.28 times as dense pressed.
+  it.each(['hedge-chippings', 'softwood-bark', 'sawdust', 'maize-cobs'])(
+    '%s pressed is 1.27 times as dense as loose',
+    (id) => {
+      const loose = typical(id, 'densityLoose_kgPerM3AsIs');
+      expect(typical(id, 'densityPacked_kgPerM3AsIs')).toBe(Math.round(1.27 * loose));
+    },
+  );
+});
+
+describe('beddings', () => {
+  // One 60 kg goat: ASAE D384.1 (2003) per 1000 kg live mass and day, from memory: solids 13, N 0.45, P 0.11, K 0.31 kg;
+  // volatile solids of sheep, 84 %; 0.5 kg of straw a day and a quarter of the nitrogen lost are common practice, no source.
+  it('goat bedding follows from droppings and straw', () => {
+    const straw_kg = 0.5 * (1 - typical('straw', 'moisture_pctWet') / 100);
+    const dung_kg = 13 * 0.06;
+    const dry_kg = dung_kg + straw_kg;
+    const strawVolatile_kg = (straw_kg * typical('straw', 'volatileSolids_pctDry')) / 100;
+    const volatile_kg = dung_kg * 0.84 + strawVolatile_kg;
+    const strawNitrogen_kg = strawVolatile_kg / VOLATILE_PER_CARBON / typical('straw', 'carbonToNitrogen_ratio');
+    const nitrogen_kg = 0.45 * 0.06 * 0.75 + strawNitrogen_kg;
+    const phosphorus_kg = 0.11 * 0.06 + (straw_kg * typical('straw', 'phosphorus_pctDry')) / 100;
+    const potassium_kg = 0.31 * 0.06 + (straw_kg * typical('straw', 'potassium_pctDry')) / 100;
+    const ofDry = (kg: number): number => figures((100 * kg) / dry_kg, 2);
+    expect(typical('goat-bedding', 'volatileSolids_pctDry')).toBe(ofDry(volatile_kg));
+    expect(typical('goat-bedding', 'carbonToNitrogen_ratio')).toBe(
+      Math.round(volatile_kg / VOLATILE_PER_CARBON / nitrogen_kg),
+    );
+    expect(typical('goat-bedding', 'nitrogen_pctDry')).toBe(ofDry(nitrogen_kg));
+    expect(typical('goat-bedding', 'phosphorus_pctDry')).toBe(ofDry(phosphorus_kg));
+    expect(typical('goat-bedding', 'potassium_pctDry')).toBe(ofDry(potassium_kg));
+  });
+
+  // Droppings and straw in equal dry mass, a quarter of the droppings' nitrogen lost: common practice, no source.
+  it('rabbit bedding follows from droppings and straw', () => {
+    const halfOf = (property: PropertyId): number =>
+      (typical('rabbit-droppings', property) + typical('straw', property)) / 2;
+    const nitrogenOf = (id: string): number =>
+      typical(id, 'volatileSolids_pctDry') / VOLATILE_PER_CARBON / typical(id, 'carbonToNitrogen_ratio');
+    const nitrogen = (0.75 * nitrogenOf('rabbit-droppings') + nitrogenOf('straw')) / 2;
+    expect(typical('rabbit-bedding', 'volatileSolids_pctDry')).toBe(Math.round(halfOf('volatileSolids_pctDry')));
+    expect(typical('rabbit-bedding', 'carbonToNitrogen_ratio')).toBe(
+      Math.round(halfOf('volatileSolids_pctDry') / VOLATILE_PER_CARBON / nitrogen),
+    );
+    expect(typical('rabbit-bedding', 'phosphorus_pctDry')).toBe(figures(halfOf('phosphorus_pctDry'), 2));
+    expect(typical('rabbit-bedding', 'potassium_pctDry')).toBe(figures(halfOf('potassium_pctDry'), 2));
+  });
+});
+
+describe('volatile solids turned back from a printed pair', () => {
+  it.each([
+    ['urine', '84'],
+    ['blood-meal', '18'],
+  ])('%s: so that the printed nitrogen of row %s comes out', (id, row) => {
+    const carbon = printed(row, 'nitrogen_pctDry') * printed(row, 'carbonToNitrogen_ratio');
+    expect(typical(id, 'volatileSolids_pctDry')).toBe(Math.round(carbon * VOLATILE_PER_CARBON));
+  });
+});
