@@ -42,7 +42,8 @@ export default defineConfig({
       },
     }),
   ],
-  worker: { format: 'es' },
+  // The solver asks for these only where it runs in Node.
+  worker: { format: 'es', rolldownOptions: { external: [/^node:/u] } },
   optimizeDeps: { exclude: ['highs'] },
   build: { manifest: true, assetsInlineLimit: 0 },
 });

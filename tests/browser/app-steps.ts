@@ -9,11 +9,11 @@ export interface Lying {
 
 /** Five materials of Quarry Lane. */
 export const fiveMaterials: readonly Lying[] = [
-  { typed: 'straw', name: 'straw', count: 2 },
-  { typed: 'coffee', name: 'coffee grounds', count: 4 },
-  { typed: 'goat', name: 'goat bedding', count: 6 },
-  { typed: 'fallen', name: 'autumn leaves', count: 8 },
-  { typed: 'kitchen', name: 'kitchen scraps', count: 2 },
+  { typed: 'straw', name: 'straw', count: 5 },
+  { typed: 'coffee', name: 'coffee grounds', count: 16 },
+  { typed: 'goat', name: 'goat bedding', count: 24 },
+  { typed: 'fallen', name: 'autumn leaves', count: 24 },
+  { typed: 'kitchen', name: 'kitchen scraps', count: 8 },
 ];
 
 /** The one act of the page. */
@@ -52,6 +52,18 @@ export async function sayWhatIsHere(page: Page, lying: readonly Lying[]): Promis
     await page.getByRole('button', { name: 'It is here' }).click();
     await page.getByText(`of ${name}`).first().waitFor();
   }
+}
+
+/** Builds a heap of three materials, from the bins to its own page. */
+export async function buildHeap(page: Page, name: string): Promise<void> {
+  await sayWhatIsHere(page, fiveMaterials.slice(0, 3));
+  await act(page, 'Work out a mix');
+  await asks(page, 'What do I lay, and how much of each?');
+  await act(page, 'Build card');
+  await act(page, 'I built it');
+  await page.getByLabel('What the heap is called').fill(name);
+  await page.getByRole('button', { name: 'It stands' }).click();
+  await asks(page, `${name}: how is it?`);
 }
 
 /** A reading, typed as a grower types it. */

@@ -8,6 +8,7 @@ import {
   answer,
   asks,
   begin,
+  buildHeap,
   daybookLines,
   fiveMaterials,
   keptOffline,
@@ -33,7 +34,7 @@ describe('the app, from the bins to a heap that is watched', () => {
     await page.goto(served.address);
     await begin(page, '°F, gallons, feet');
     await sayWhatIsHere(page, fiveMaterials);
-    expect(await answer(page)).toContain('2 bales of straw, 4 buckets of coffee grounds, 6 buckets of goat bedding');
+    expect(await answer(page)).toContain('5 bales of straw, 16 buckets of coffee grounds, 24 buckets of goat bedding');
 
     await act(page, 'Work out a mix');
     await asks(page, 'What do I lay, and how much of each?');
@@ -125,7 +126,7 @@ describe('the app, from the bins to a heap that is watched', () => {
     const one = await openPhone(browser);
     await one.page.goto(served.address);
     await begin(one.page, '°C, litres, metres');
-    await buildPlainHeap(one.page, 'First heap');
+    await buildHeap(one.page, 'First heap');
     await exchange(one.page, served.address);
 
     const two = await openPhone(browser);
@@ -154,17 +155,6 @@ describe('the app, from the bins to a heap that is watched', () => {
 });
 
 type Page = Awaited<ReturnType<typeof openPhone>>['page'];
-
-async function buildPlainHeap(page: Page, name: string): Promise<void> {
-  await sayWhatIsHere(page, fiveMaterials.slice(0, 3));
-  await act(page, 'Work out a mix');
-  await asks(page, 'What do I lay, and how much of each?');
-  await act(page, 'Build card');
-  await act(page, 'I built it');
-  await page.getByLabel('What the heap is called').fill(name);
-  await page.getByRole('button', { name: 'It stands' }).click();
-  await asks(page, `${name}: how is it?`);
-}
 
 async function exchange(page: Page, address: string): Promise<void> {
   await page.goto(`${address}/#/daybook/kept`);

@@ -36,9 +36,9 @@ export interface Watched {
 }
 
 /** Starts the browser. Chromium refuses its sandbox to root; for anyone else the sandbox stays. */
-export function launch(): Promise<Browser> {
+export function launch(moreFlags: readonly string[] = []): Promise<Browser> {
   if (executablePath === undefined) throw new Error('There is no Chromium here: name one in LOAMWRIGHT_CHROMIUM.');
-  return chromium.launch({ executablePath, args: flags, chromiumSandbox: process.getuid?.() !== 0 });
+  return chromium.launch({ executablePath, args: [...flags, ...moreFlags], chromiumSandbox: process.getuid?.() !== 0 });
 }
 
 /** Opens an empty page on a phone of its own: nothing kept, nothing cached. */

@@ -9,7 +9,7 @@ describe('the built server', () => {
     const answer = await fetch(server.address);
     expect(answer.status).toBe(200);
     expect(await answer.text()).toContain('<title>');
-    expect(server.printed()).toContain(server.address);
+    expect(server.printed()).toContain(`:${new URL(server.address).port}`);
     await server.stop();
     expect(existsSync(server.dataFolder)).toBe(false);
     await expect(fetch(server.address)).rejects.toThrow();

@@ -1,6 +1,6 @@
 /**
  * Draws `public/icon-*.png` from `public/icon.svg`, for the phones whose home screen takes no SVG.
- * Run after the mark has changed: `node apps/web/scripts/draw-icons.mjs`
+ * Run after the mark has changed: `npm run icons -w apps/web`
  * (`CHROMIUM` names the browser if it is not /usr/bin/chromium).
  */
 import { readFile, writeFile } from 'node:fs/promises';

@@ -1,4 +1,6 @@
-import './look/fonts.css';
+import '@fontsource/atkinson-hyperlegible/400.css';
+import '@fontsource/atkinson-hyperlegible/400-italic.css';
+import '@fontsource/atkinson-hyperlegible/700.css';
 import './look/tokens.css';
 import './look/base.css';
 import './look/controls.css';

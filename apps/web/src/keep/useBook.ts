@@ -1,5 +1,5 @@
 import { use, useSyncExternalStore } from 'react';
-import { settings, useSettings } from '../device/settings.ts';
+import { useSettings } from '../device/settings.ts';
 import type { Book, Leaf } from './book.ts';
 import { bookNamed } from './shelf.ts';
 
@@ -7,9 +7,4 @@ import { bookNamed } from './shelf.ts';
 export function useBook(): { readonly book: Book; readonly leaf: Leaf } {
   const book = use(bookNamed(useSettings().book === 'demo' ? 'demo' : 'own'));
   return { book, leaf: useSyncExternalStore(book.subscribe, book.leaf) };
-}
-
-/** The daybook that is open, outside a page. */
-export function currentBook(): Promise<Book> {
-  return bookNamed(settings().book === 'demo' ? 'demo' : 'own');
 }

@@ -1,5 +1,6 @@
 import type { Wall } from '@loamwright/daybook';
 import type { Amount } from '@loamwright/science';
+import { convert, type UnitSystem } from '@loamwright/units';
 import { useSyncExternalStore } from 'react';
 import { settings, useSettings } from '../device/settings.ts';
 import { asRecord, type Stored, stored } from '../device/stored.ts';
@@ -32,8 +33,9 @@ export interface Bins {
   readonly mostWater_L: number | null;
 }
 
-/** Four feet by four by four: a bay of pallets. */
-const usualBay: BinBay = { id: null, width_m: 1.2192, depth_m: 1.2192, height_m: 1.2192, wall: 'pallets' };
+/** Side of a bay of pallets, as it is said in feet and in metres. */
+const usualSide_m: Readonly<Record<UnitSystem, number>> = { us: convert(4, 'ft', 'm'), metric: 1.2 };
+const usualWall: Wall = 'pallets';
 
 const walls: readonly Wall[] = ['boards', 'pallets', 'mesh', 'masonry', 'bales', 'plastic', 'drum', 'open', 'other'];
 
@@ -62,14 +64,14 @@ function isItem(raw: unknown): raw is BinItem {
 function readBay(raw: Readonly<Record<string, unknown>>): BinBay {
   const side = (name: 'width_m' | 'depth_m' | 'height_m'): number => {
     const value = raw[name];
-    return typeof value === 'number' && value > 0 && Number.isFinite(value) ? value : usualBay[name];
+    return typeof value === 'number' && value > 0 && Number.isFinite(value) ? value : usualSide_m[settings().system];
   };
   return {
     id: typeof raw['id'] === 'string' ? raw['id'] : null,
     width_m: side('width_m'),
     depth_m: side('depth_m'),
     height_m: side('height_m'),
-    wall: walls.find((wall) => wall === raw['wall']) ?? usualBay.wall,
+    wall: walls.find((wall) => wall === raw['wall']) ?? usualWall,
   };
 }
 

@@ -8,7 +8,7 @@ const draws = createDraws();
 const riskyCautions: ReadonlySet<string> = new Set(['manure-pathogens', 'rats-flies', 'diseased-plants']);
 
 /** Whether a material counts as raw: manure, scraps, what may be sick. An unknown one does. */
-export function isRaw(material: string): boolean {
+function isRaw(material: string): boolean {
   return materialById(material)?.cautions.some((id) => riskyCautions.has(id)) ?? true;
 }
 

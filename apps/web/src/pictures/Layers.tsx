@@ -22,7 +22,7 @@ interface Properties {
   readonly height_m: number | null;
   /** Marks of the scale at the side, from the ground up. */
   readonly marks: readonly { readonly height_m: number; readonly text: string }[];
-  /** Mark every layer that has a name, in one line; else each material is named once, where it lies thickest. */
+  /** Mark every layer that has a name, in one line; else each material is named once. */
   readonly numbered?: boolean | undefined;
   /** Most of the page's height that the heap may take, px. */
   readonly tallest?: number | undefined;
@@ -148,15 +148,20 @@ function place(layers: readonly DrawnLayer[], ground: number, scale: number): re
   });
 }
 
-/** Each material once, where its thickest layer lies. */
+/** Each material once, each where its name has room: spread from top to bottom as far as its layers allow. */
 function firstOfEach(placed: readonly Placed[]): readonly Placed[] {
-  const thickest = new Map<string, Placed>();
-  for (const layer of placed) {
-    const known = thickest.get(layer.material.id);
-    if (known === undefined || layer.bottom - layer.top > known.bottom - known.top)
-      thickest.set(layer.material.id, layer);
-  }
-  return [...thickest.values()];
+  const byMaterial = new Map<string, Placed[]>();
+  for (const layer of placed) byMaterial.set(layer.material.id, [...(byMaterial.get(layer.material.id) ?? []), layer]);
+  const middle = ({ top, bottom }: Placed): number => (top + bottom) / 2;
+  const mean = (layers: readonly Placed[]): number =>
+    layers.reduce((sum, layer) => sum + middle(layer), 0) / layers.length;
+  const sorted = [...byMaterial.values()].sort((x, y) => mean(x) - mean(y));
+  const [highest, lowest] = [placed.at(-1)?.top ?? 0, placed[0]?.bottom ?? 0];
+  return sorted.flatMap((layers, i) => {
+    const wanted = highest + ((lowest - highest) * (i + 0.5)) / sorted.length;
+    const off = (layer: Placed): number => Math.abs(middle(layer) - wanted);
+    return layers.length === 0 ? [] : [layers.reduce((best, layer) => (off(layer) < off(best) ? layer : best))];
+  });
 }
 
 /** The outline of a layer: both edges waver the way their neighbours' do, and the top one is a little domed. */

@@ -39,7 +39,7 @@ export function Patterns({ prefix, textures }: Properties): ReactNode {
             strokeWidth="var(--stroke)"
             strokeLinecap="round"
             strokeLinejoin="round"
-            opacity="var(--pattern-strength)"
+            strokeOpacity="var(--pattern-strength)"
           >
             {strokes[pattern]}
           </g>

@@ -328,7 +328,6 @@ export const appEn = {
   'app.source.moisture': 'Its water is {typical, number} % as published.',
 
   'app.card.question': 'How do I build it?',
-  'app.card.title': 'Build card',
   'app.card.answer': '{layers, plural, one {# layer} other {# layers}}, from the ground up. {height} {water}',
   'app.card.built': 'I built it',
   'app.card.print': 'Print it',
@@ -336,7 +335,6 @@ export const appEn = {
   'app.card.chop': 'Before you start',
   'app.card.notes': 'As you go',
   'app.card.starter': 'A live starter to go in',
-  'app.card.starter.none': 'none',
   'app.card.bay': 'For a bay {width} wide, {depth} deep, filled to {height}.',
   'app.card.nothing': 'There is no mix to build yet.',
   'app.card.range': 'Amounts are guessed in measures, so heights are likely ones.',
