@@ -11,6 +11,9 @@ import { root } from './lib/root.mjs';
 import { isGood, lastLine, sumTallies, tallyOf } from './lib/tally.mjs';
 import { provideChromium, provideGlpsol } from './lib/tools.mjs';
 
+/** A run that takes longer hangs. */
+const run_timeout_ms = 15 * 60_000;
+
 const filters = process.argv.slice(2);
 const isCi = process.env['CI'] === 'true';
 
@@ -58,7 +61,11 @@ async function runTests(project) {
     `--outputFile.json=${outputFile}`,
   ];
   if (filters.length > 0) args.push('--passWithNoTests', ...filters);
-  const code = await run(process.execPath, [vitest, ...args]);
+  const began = Date.now();
+  const code = await run(process.execPath, [vitest, ...args], { timeout_ms: run_timeout_ms });
+  if (Date.now() - began >= run_timeout_ms) {
+    notes.push(`The ${project} tests were ended after ${run_timeout_ms / 60_000} minutes: something in them hangs.`);
+  }
   tallies.push(tallyOf(readReport(outputFile), code));
   rmSync(folder, { recursive: true, force: true });
 }

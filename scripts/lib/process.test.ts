@@ -12,6 +12,10 @@ describe('running a program', () => {
     expect(await run(process.execPath, ['-e', 'process.kill(process.pid, "SIGTERM")'])).toBe(143);
   });
 
+  it('ends what takes too long', async () => {
+    expect(await run(process.execPath, ['-e', 'setInterval(() => {}, 1000)'], { timeout_ms: 300 })).toBe(143);
+  });
+
   it('gives 127 when there is no such program', async () => {
     expect(await run('no-such-program-here', [])).toBe(127);
   });

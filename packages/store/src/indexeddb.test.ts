@@ -13,6 +13,33 @@ keepingContract('IndexedDB', makeIndexedDbKit);
 afterEach(() => vi.restoreAllMocks());
 
 describe('the database', () => {
+  test('K7 a call resolves only when its transaction is complete', async () => {
+    const { open, dispose } = await makeIndexedDbKit();
+    const keeping = await open();
+    let completed = 0;
+    const transaction = IDBDatabase.prototype.transaction;
+    vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementation(function (this: IDBDatabase, ...values) {
+      const tx = transaction.apply(this, values);
+      tx.addEventListener('complete', () => {
+        completed += 1;
+      });
+      return tx;
+    });
+    const photo = bytesOf('a photo');
+    const calls = [
+      () => keeping.keep(chain(3)),
+      () => keeping.write('phone-of-ada', () => []),
+      () => keeping.attach(photo.hash, photo.bytes, 'image/jpeg'),
+      () => keeping.detach(photo.hash),
+    ];
+    for (const [i, call] of calls.entries()) {
+      await call();
+      expect(completed).toBe(i + 1);
+    }
+    await keeping.close();
+    await dispose();
+  });
+
   test('K7 every transaction that writes asks for strict durability', async () => {
     const { open, dispose } = await makeIndexedDbKit();
     const keeping = await open();

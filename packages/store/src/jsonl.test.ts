@@ -299,10 +299,10 @@ describe('the lock', () => {
     'a killed process that its parent has not looked after has ended',
     async () => {
       // The shell becomes a `sleep`, which never asks after the child that the shell had begun.
-      const parent = spawn('sh', ['-c', 'true & echo $!; exec sleep 20'], { stdio: ['ignore', 'pipe', 'ignore'] });
+      const parent = spawn('sh', ['-c', 'sleep 0.3 & echo $!; exec sleep 20'], { stdio: ['ignore', 'pipe', 'ignore'] });
       const [line]: Buffer[] = await once(parent.stdout, 'data');
       const pid = Number(String(line));
-      await vi.waitFor(() => expect(readFileSync(`/proc/${pid}/stat`, 'utf8')).toMatch(/\) Z /u));
+      await vi.waitFor(() => expect(readFileSync(`/proc/${pid}/stat`, 'utf8')).toMatch(/\) Z /u), { timeout: 15_000 });
       expect(() => process.kill(pid, 0)).not.toThrow();
       expect(hasEnded({ ...self, pid }, self)).toBe(true);
       parent.kill();

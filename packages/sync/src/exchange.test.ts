@@ -3,6 +3,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bring } from './bring.ts';
 import { offerOf } from './exchange/offer.ts';
+import { createExchange } from './exchange.ts';
 import { chain, draft, holding, must, otherVersion, photoOf } from './testing/entries.ts';
 import { type Connection, createNetwork, type Network, type Tally } from './testing/network.ts';
 
@@ -291,6 +292,12 @@ describe('two sides', () => {
     await must(a).keep([must(entry), must(removal)]);
     must(a).shelf.set(photo.hash, photo);
     await must(b).keep([must(entry)]);
+    // Asked for by one that does not know yet.
+    const ask = { type: 'ask', v: 1, holding, stretches: [], attachments: [photo.hash] };
+    const { send } = await createExchange(must(a), holding).receive(ask);
+    const given = [];
+    for await (const message of send) given.push(message);
+    expect(given).toMatchObject([{ type: 'give', attachments: [], last: true }]);
     await network.settle([1, 0]);
     expect(must(b).shelf.size).toBe(0);
     expect(must(b).entries.size).toBe(2);

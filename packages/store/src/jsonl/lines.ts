@@ -2,7 +2,7 @@ import { type AttachmentNote, KeepingError, type Position } from '@loamwright/da
 import { entryOf, readRecord, type StoredRecord } from '../shared/record.ts';
 
 /** Version of the file that this version of the program writes. */
-export const fileVersion: number = 1;
+const fileVersion: number = 1;
 
 const format = 'loamwright-keeping';
 

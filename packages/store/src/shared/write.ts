@@ -5,7 +5,7 @@ import { holdingOf } from './batch.ts';
 export type Compose = (tip: Tip | null) => readonly Entry[];
 
 /** An error of the caller's `compose`, on its way out through a transaction that must be undone first. */
-export class ComposeError extends Error {
+class ComposeError extends Error {
   override readonly name: string = 'ComposeError';
 }
 

@@ -1,8 +1,6 @@
 import type { SqliteDatabase } from './connection.ts';
 
 /** All that the keeping asks of its file, prepared once. */
-export type Statements = ReturnType<typeof statementsOn>;
-
 export function statementsOn(db: Pick<SqliteDatabase, 'prepare'>) {
   return {
     holding: db.prepare('SELECT id FROM holding'),

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -36,7 +36,7 @@ export async function makeJsonlKit(): Promise<KeepingKit & { readonly folder: st
 }
 
 /** Steps of a disk that change something: each may fail. A failing write gets half of its bytes down first. */
-export function failingDisk(fault: Fault, disk: Disk = nodeDisk): Disk {
+function failingDisk(fault: Fault, disk: Disk = nodeDisk): Disk {
   const guard = (): void => {
     if (failsNow(fault)) throw diskFull();
   };
@@ -70,15 +70,4 @@ export function failingDisk(fault: Fault, disk: Disk = nodeDisk): Disk {
 
 function diskFull(): Error {
   return Object.assign(new Error('no space left on device'), { code: 'ENOSPC', syscall: 'write' });
-}
-
-/** Everything in a folder, by name: to compare what two runs left behind. */
-export function filesIn(folder: string): ReadonlyMap<string, string> {
-  const names = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
-  return new Map(
-    names.map(({ parentPath, name }) => [
-      join(parentPath, name).slice(folder.length),
-      readFileSync(join(parentPath, name), 'utf8'),
-    ]),
-  );
 }

@@ -51,7 +51,7 @@ export async function makeSqliteKit(): Promise<KeepingKit & { readonly path: str
 }
 
 /** Every statement that begins, changes or ends a transaction is a step; the failing one is not carried out. */
-export function failingDatabase(fault: Fault): OpenDatabase {
+function failingDatabase(fault: Fault): OpenDatabase {
   return (path) => {
     const db: SqliteDatabase = new Database(path, { timeout: 20 });
     return {

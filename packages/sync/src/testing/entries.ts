@@ -4,7 +4,7 @@ import { attachmentName, type Draft, type Entry, type JsonObject, seal, sumOf, t
 export const holding = 'quarry-lane';
 
 /** A UUIDv7 with a readable number in it. */
-export function idOf(number: number): string {
+function idOf(number: number): string {
   return `019c0000-0000-7000-8000-${number.toString(16).padStart(12, '0')}`;
 }
 
