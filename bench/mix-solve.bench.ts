@@ -17,7 +17,7 @@ import loadHighs from 'highs';
 
 const BUDGET_MS = 50;
 const VARIANTS = 40;
-const WARM_UP = 10;
+const WARM_UP = VARIANTS;
 const AGREEMENT = 1e-6;
 const SEED = 20261125;
 /** GLPK may search for hours for what HiGHS proves at once: it gets so long for each of so many. */
@@ -63,12 +63,14 @@ const loaded_ms = performance.now() - started;
 const draws = createDraws();
 
 /** Every programme that was solved, and how long the solver took. */
-const solved: { readonly problem: Milp; readonly cost: number; readonly ms: number }[] = [];
+const solved: { readonly problem: Milp; readonly cost: number; readonly ms: number; readonly cpu_ms: number }[] = [];
 const watched: MilpSolver = (problem) => {
   const from = performance.now();
+  const cpuFrom = process.cpuUsage();
   const result = highs(problem);
   const ms = performance.now() - from;
-  if (result.status === 'optimal') solved.push({ problem, cost: result.cost, ms });
+  const { user, system } = process.cpuUsage(cpuFrom);
+  if (result.status === 'optimal') solved.push({ problem, cost: result.cost, ms, cpu_ms: (user + system) / 1000 });
   return result;
 };
 
@@ -84,7 +86,7 @@ function show(what: string, values: readonly number[]): number {
   const at = (share: number): number =>
     sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
   process.stdout.write(
-    `${what.padEnd(58)} ${at(0.5).toFixed(1).padStart(7)} ms ${at(0.95).toFixed(1).padStart(7)} ms\n`,
+    `${what.padEnd(62)} ${at(0.5).toFixed(1).padStart(7)} ms ${at(0.95).toFixed(1).padStart(7)} ms\n`,
   );
   return at(0.5);
 }
@@ -102,10 +104,14 @@ const bare_ms = variants.map((input) => time({ ...input, mend: false }));
 const base = solved.splice(0);
 const full_ms = variants.map((input) => time(input));
 
-process.stdout.write(`${''.padEnd(58)}     median        p95\n`);
+process.stdout.write(`${''.padEnd(62)}     median        p95\n`);
 const base_ms = show(
   'base solve (one programme)',
   base.map(({ ms }) => ms),
+);
+show(
+  'the same, processor time (a busy machine stretches the other)',
+  base.map(({ cpu_ms }) => cpu_ms),
 );
 show('answer with its balance over 256 draws', bare_ms);
 show('answer with what would mend it', full_ms);
@@ -171,9 +177,12 @@ function compareWithGlpk(programmes: typeof base, materials: number): void {
     const apart = (some: typeof compared): readonly number[] =>
       some.map(({ cost, glpk: reference }) => (reference.cost - cost) / Math.max(1, cost));
     const worst = Math.max(0, ...apart(proved).map(Math.abs));
-    process.stdout.write(`  proved objectives differ by at most ${worst.toExponential(1)}; `);
-    process.stdout.write(`GLPK lies at least ${Math.min(...apart(compared)).toExponential(1)} above\n`);
-    if (worst > AGREEMENT || apart(compared).some((one) => one < -AGREEMENT)) process.exitCode = 1;
+    if (proved.length > 0) {
+      process.stdout.write(`  objectives that GLPK proved differ by at most ${worst.toExponential(1)}\n`);
+    }
+    const lower = Math.max(0, ...apart(compared).map((one) => -one));
+    process.stdout.write(`  GLPK's objective is never lower by more than ${lower.toExponential(1)}\n`);
+    if (worst > AGREEMENT || lower > AGREEMENT) process.exitCode = 1;
   } finally {
     rmSync(folder, { recursive: true });
   }

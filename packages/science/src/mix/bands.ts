@@ -88,7 +88,7 @@ export interface Judged {
 const citationShape = { source: z.string(), place: z.string(), mark: z.enum(['seen', 'memory', 'derived']) };
 const verdictSchema: z.ZodType<Verdict> = z.enum(['too-low', 'in', 'too-high']);
 
-export const bandSchema: z.ZodType<Band> = z
+const bandSchema: z.ZodType<Band> = z
   .strictObject({ low: z.number().min(0).optional(), high: z.number().min(0).optional() })
   .refine(({ low, high }) => low === undefined || high === undefined || low <= high, 'low ≤ high');
 

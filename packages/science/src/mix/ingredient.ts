@@ -233,7 +233,7 @@ function at(values: Float64Array, i: number): number {
 }
 
 /** The quantity's likely draws: one draw in the middle of everything, for what must be decided on likely values. */
-export const likelyDraws: Draws = { count: 1, shares: () => Float64Array.of(0.5) };
+const likelyDraws: Draws = { count: 1, shares: () => Float64Array.of(0.5) };
 
 /** The likely portion of an amount. */
 export function weighLikely(

@@ -1,5 +1,5 @@
 /** Half a measure: the finest that a grower shares out. */
-export const SHARE_MEASURES = 0.5;
+const SHARE_MEASURES = 0.5;
 const COUNT_ROUNDING = 1e-9;
 const COUNT_DIGITS = 9;
 

@@ -31,7 +31,7 @@ const MOST_TRIALS = 40;
 
 /**
  * What would mend a mix: first the single materials, more of one on hand or one to fetch, that better it
- * most; where none of them makes it good, the best pair of a rich and a dry one too. With nothing on
+ * most; where none of them is enough, the best pair of a rich and a dry one too. With nothing on
  * hand only pairs, the best with each rich material. Tried on relaxed programmes, then solved in whole
  * steps: at most 40 of the one and 6 of the other.
  */
@@ -41,15 +41,18 @@ export function mend(options: {
   readonly wanted: Wanted;
   readonly best: Found;
   readonly solver: MilpSolver;
-  readonly isGood: (mending: Mending) => boolean;
+  /** Whether a mending leaves nothing to wish for. */
+  readonly isEnough: (mending: Mending) => boolean;
+  /** Whether to look for pairs too. */
+  readonly pairs: boolean;
 }): Outcome<readonly Mending[]> {
-  const { shelves, candidates, wanted, best, solver, isGood } = options;
+  const { shelves, candidates, wanted, best, solver, isEnough, pairs } = options;
   const worth = best.cost - mixParameters.solver.worthwhile.value;
   const isBare = best.steps.every((steps) => steps === 0);
   const more = shelves.flatMap((shelf, i) => moreOf(shelf, best.steps[i] ?? 0, wanted));
   const singles = isBare ? [] : [...more, ...candidates].map((extra) => [extra]);
   const mended = confirm(withOnHand(relax(singles)));
-  if (!mended.ok || mended.value.some(isGood)) return mended;
+  if (!mended.ok || !pairs || mended.value.some(isEnough)) return mended;
   const paired = confirm(bestByRich(relax(pairsOf(candidates))).slice(0, isBare ? MOST_MENDINGS : 1));
   if (!paired.ok) return paired;
   const kept = withOnHandFirst(mended.value).slice(0, MOST_MENDINGS - paired.value.length);
@@ -109,9 +112,9 @@ function pairsOf(candidates: readonly Extra[]): readonly (readonly [Extra, Extra
 }
 
 /** Of ranked pairs, the first of each rich material. */
-function bestByRich(pairs: readonly (readonly Extra[])[]): readonly (readonly Extra[])[] {
+function bestByRich(ranked: readonly (readonly Extra[])[]): readonly (readonly Extra[])[] {
   const first = (pair: readonly Extra[]): string | undefined => pair[0]?.material;
-  return pairs.filter((pair, i) => pairs.findIndex((other) => first(other) === first(pair)) === i);
+  return ranked.filter((pair, i) => ranked.findIndex((other) => first(other) === first(pair)) === i);
 }
 
 function withExtras(shelves: readonly Shelf[], extras: readonly Extra[]): readonly Choice[] {

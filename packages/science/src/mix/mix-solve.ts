@@ -1,135 +1,26 @@
-import { z } from 'zod';
 import { bad, type Calculation, good, type Needs, type Outcome } from '../catalogue/index.ts';
-import { type Chance, chance, chanceSchema, type Draws } from '../estimate/index.ts';
-import { type Amount, materialAt, type OwnSizes, type Sizing, sizeAmount } from '../material/index.ts';
+import { chance, type Draws } from '../estimate/index.ts';
+import { type Amount, materialAt, type Sizing, sizeAmount } from '../material/index.ts';
 import type { MilpSolver } from '../solver/index.ts';
 import { bandTable, type Goal, type JudgedQuantity } from './bands.ts';
-import { type Ingredient, ownSizesSchema, type Permitted, permittedShape } from './ingredient.ts';
+import type { Ingredient } from './ingredient.ts';
 import { candidatesOf, type Mending, mend } from './mend.ts';
-import { balanceOf, type MixBalance, mixBalanceSchema } from './mix-balance.ts';
-import { type Bay, baySchema, type Goals, goalsSchema, weighMix } from './mix-input.ts';
+import { balanceOf, type MixBalance } from './mix-balance.ts';
+import { type Goals, weighMix } from './mix-input.ts';
 import { mixParameters } from './parameters.ts';
 import { type Choice, referenceDryOf_kgPerM3, type Wanted } from './programme.ts';
-import { type ChargeId, chargeIds, type Found, search, searchNearest, whyNoMore } from './search.ts';
-import { mixCautionIds, mixSources } from './sources.ts';
-import { type Lack, lackSchema, lacksOf, type Standing, standingOf, standings } from './standing.ts';
+import { costOf, type Found, search, searchNearest, whyNoMore } from './search.ts';
 import {
-  type Shelf,
-  type Step,
-  type StockLine,
-  shelve,
-  stepMeasures,
-  stockLineSchema,
-  USUAL_MEASURE,
-} from './stock.ts';
-
-export interface MixSolveInput {
-  /** What is on hand; empty is a question too. */
-  readonly stock: readonly StockLine[];
-  /** The bay to fill. */
-  readonly bay?: Bay | undefined;
-  /** The volume to reach, if it is not the bay's. */
-  readonly wanted_m3?: number | undefined;
-  readonly goals?: Goals | undefined;
-  /** Whole or half measures; whole by default. */
-  readonly step?: Step | undefined;
-  /** Litres of water there are, if it is short. */
-  readonly mostWater_L?: number | undefined;
-  readonly ownSizes?: OwnSizes | undefined;
-  readonly packing_share?: number | undefined;
-  /** Materials that could be fetched, if not the common ones. */
-  readonly candidates?: readonly string[] | undefined;
-  /** False to have the mix at once, without looking for what would mend it. */
-  readonly mend?: boolean | undefined;
-}
-
-/** One material of the mix. */
-export interface Used extends Permitted {
-  /** Position in the stock. */
-  readonly stock: number;
-  readonly measure: string;
-  /** Measures that go in. */
-  readonly count: number;
-  /** Measures left over, likely; what was kept back is in it. */
-  readonly left: number;
-  /** What held the rest back; absent when nothing is left. */
-  readonly because?: ChargeId | 'limit' | undefined;
-  /** In how many draws there is enough of it. */
-  readonly enough: Chance;
-}
-
-/** A number of measures of one material, and a way to mend the mix. */
-export interface Fetch {
-  readonly material: string;
-  readonly measure: string;
-  readonly count: number;
-  readonly onHand: boolean;
-}
-
-export interface Mend {
-  readonly fetch: readonly Fetch[];
-  /** How the mix would stand then. */
-  readonly standing: Standing;
-}
-
-export interface MixSolution {
-  readonly standing: Standing;
-  readonly wanted_m3: number;
-  readonly use: readonly Used[];
-  /** Water to pour on, whole litres. */
-  readonly water_L: number;
-  /** The mix over its draws; absent when nothing goes in. */
-  readonly balance?: MixBalance | undefined;
-  /** What it is short of, or has too much of, on likely values. */
-  readonly lacks: readonly Lack[];
-  /** What would mend it, best first. */
-  readonly mends: readonly Mend[];
-  /** The objective reached; see `docs/models/mix-solve.md`. */
-  readonly cost: number;
-}
-
-const usedSchema: z.ZodType<Used> = z.strictObject({
-  ...permittedShape,
-  stock: z.int().min(0),
-  measure: z.string(),
-  count: z.number().min(0),
-  left: z.number().min(0),
-  because: z.enum([...chargeIds, 'limit']).optional(),
-  enough: chanceSchema,
-});
-
-const mendSchema: z.ZodType<Mend> = z.strictObject({
-  fetch: z.array(
-    z.strictObject({ material: z.string(), measure: z.string(), count: z.number().positive(), onHand: z.boolean() }),
-  ),
-  standing: z.enum(standings),
-});
-
-const MOST_LINES = 24;
-
-const inputSchema: z.ZodType<MixSolveInput> = z.strictObject({
-  stock: z.array(stockLineSchema).max(MOST_LINES),
-  bay: baySchema.optional(),
-  wanted_m3: z.number().positive().max(1000).optional().meta({ description: 'Volume to reach, m³.' }),
-  goals: goalsSchema.optional(),
-  step: z.enum(['whole', 'half']).optional(),
-  mostWater_L: z.number().min(0).optional().meta({ description: 'Litres of water there are.' }),
-  ownSizes: ownSizesSchema.optional(),
-  packing_share: z.number().min(0.3).max(1).optional(),
-  candidates: z.array(z.string()).max(12).optional().meta({ description: 'Materials that could be fetched.' }),
-  mend: z.boolean().optional().meta({ description: 'False: do not look for what would mend the mix.' }),
-});
-
-const outputSchema: z.ZodType<MixSolution> = z.strictObject({
-  standing: z.enum(standings),
-  wanted_m3: z.number(),
-  use: z.array(usedSchema),
-  water_L: z.number().min(0),
-  balance: mixBalanceSchema.optional(),
-  lacks: z.array(lackSchema),
-  mends: z.array(mendSchema),
-  cost: z.number(),
-});
+  type Mend,
+  type MixSolution,
+  type MixSolveInput,
+  mixSolutionSchema,
+  mixSolveInputSchema,
+  type Used,
+} from './solution.ts';
+import { mixCautionIds, mixSources } from './sources.ts';
+import { lacksOf, overfills, type Standing, standingOf } from './standing.ts';
+import { type Shelf, type Step, shelve, stepMeasures, USUAL_MEASURE } from './stock.ts';
 
 /** The quantities the solver judges together with the volume, unless the grower names others too. */
 const solvedFor: readonly JudgedQuantity[] = ['carbonToNitrogen_ratio', 'moisture_pctWet', 'freeAirSpace_pctVolume'];
@@ -152,6 +43,7 @@ function wantedOf(input: MixSolveInput, choices: readonly Choice[]): Wanted {
     packing_share,
     mostWater_L: input.mostWater_L ?? Number.POSITIVE_INFINITY,
     floor_m3: 0,
+    fills: true,
     referenceDry_kgPerM3: referenceDryOf_kgPerM3(choices, packing_share),
   };
 }
@@ -212,22 +104,49 @@ function solve(input: MixSolveInput, needs: Needs): Outcome<MixSolution> {
   });
 }
 
-/** What would mend a mix that does not stand well. */
+/**
+ * What would mend a mix that does not stand well. A poor mix is mended as it stands, with the least of
+ * one material that brings it into its bands, if there is one and the bay has room for it; else, and where a mix is right but too
+ * little, anew: what to have besides so that the best mix fills the bay.
+ */
 function mendsFor(solved: Solved, input: MixSolveInput, solver: MilpSolver): Outcome<readonly Mend[]> {
-  const { shelves, choices, wanted, step, best } = solved;
-  if (input.mend === false || isWellOff(standingOf(choices, best, wanted))) return good([]);
+  const standing = standingOf(solved.choices, solved.best, solved.wanted);
+  if (input.mend === false || isWellOff(standing)) return good([]);
   const candidates = candidatesOf({
     ids: input.candidates ?? mixParameters.mends,
-    onHand: shelves.map(({ published }) => published.id),
-    measure: usualMeasure(shelves),
-    measuresPerStep: stepMeasures[step],
-    wanted,
+    onHand: solved.shelves.map(({ published }) => published.id),
+    measure: usualMeasure(solved.shelves),
+    measuresPerStep: stepMeasures[solved.step],
+    wanted: solved.wanted,
     ownSizes: input.ownSizes,
   });
   if (!candidates.ok) return candidates;
-  const isGood = ({ choices: all, found }: Mending): boolean => standingOf(all, found, wanted) === 'good';
-  const mended = mend({ shelves, candidates: candidates.value, wanted, best, solver, isGood });
-  return mended.ok ? good(mended.value.map((mending) => mendOf(mending, wanted))) : mended;
+  const then = ({ choices, found }: Mending): Standing => standingOf(choices, found, solved.wanted);
+  const told = (mendings: readonly Mending[]): readonly Mend[] =>
+    mendings.map((mending) => mendOf(mending, then(mending)));
+  const common = { candidates: candidates.value, solver };
+  if (standing === 'poor') {
+    const isEnough = (mending: Mending): boolean =>
+      then(mending) !== 'poor' && !overfills(mending.choices, mending.found, solved.wanted);
+    const shelves = solved.shelves.map((shelf, i) => asUsed(shelf, solved.best.steps[i] ?? 0));
+    const wanted = { ...solved.wanted, fills: false };
+    const cost = costOf(
+      shelves.map(({ choice }) => choice),
+      solved.best,
+      wanted,
+    );
+    const mended = mend({ ...common, shelves, wanted, best: { ...solved.best, cost }, isEnough, pairs: false });
+    if (!mended.ok) return mended;
+    const enough = mended.value.filter(isEnough);
+    if (enough.length > 0) return good(told(enough));
+  }
+  const mended = mend({ ...common, ...solved, isEnough: (mending) => then(mending) === 'good', pairs: true });
+  return mended.ok ? good(told(mended.value)) : mended;
+}
+
+/** A shelf of which just so many steps go in. */
+function asUsed(shelf: Shelf, steps: number): Shelf {
+  return { ...shelf, choice: { ...shelf.choice, lowest: steps, highest: steps } };
 }
 
 function isWellOff(standing: Standing): boolean {
@@ -247,7 +166,7 @@ function usualMeasure(shelves: readonly Shelf[]): string {
   return [...counts].find(([, count]) => count === most)?.[0] ?? USUAL_MEASURE;
 }
 
-function mendOf({ extras, choices, found }: Mending, wanted: Wanted): Mend {
+function mendOf({ extras }: Mending, standing: Standing): Mend {
   return {
     fetch: extras.map(({ extra: { material, measure, measuresPerStep, onHand }, steps }) => ({
       material,
@@ -255,7 +174,7 @@ function mendOf({ extras, choices, found }: Mending, wanted: Wanted): Mend {
       count: steps * measuresPerStep,
       onHand,
     })),
-    standing: standingOf(choices, found, wanted),
+    standing,
   };
 }
 
@@ -326,8 +245,8 @@ export const mixSolve: Calculation<MixSolveInput, MixSolution> = {
   title: 'The best mix from what is on hand',
   summary:
     'How many measures of each material on hand, and how much water, to come nearest to the wanted C:N, moisture, air space and volume together; what that leaves over or lacks; and which other material would mend it. Bands are soft, the grower’s limits are hard, and there is always an answer.',
-  input: inputSchema,
-  output: outputSchema,
+  input: mixSolveInputSchema,
+  output: mixSolutionSchema,
   sources: mixSources,
   cautions: mixCautionIds,
   example: {

@@ -24,6 +24,8 @@ export interface Wanted {
   readonly mostWater_L: number;
   /** A volume that must be reached; 0 where none must. */
   readonly floor_m3: number;
+  /** Whether too little volume costs; false to mend a mix as it stands rather than to fill the bay. */
+  readonly fills: boolean;
   /** Dry mass in a cubic metre built of this stock: the measure of how much a deviation weighs. */
   readonly referenceDry_kgPerM3: number;
 }
@@ -186,7 +188,12 @@ export function mixProgramme(choices: readonly Choice[], wanted: Wanted, whole: 
   const none = Number.NEGATIVE_INFINITY;
   const rows: readonly MilpRow[] = [
     ...edges.map((edge) => edgeRow(edge, choices, wanted)),
-    { name: 'short_row', coefficients: { ...volume, short: 1 }, lower: 1 - slack, upper: Number.POSITIVE_INFINITY },
+    {
+      name: 'short_row',
+      coefficients: { ...volume, short: 1 },
+      lower: wanted.fills ? 1 - slack : 0,
+      upper: Number.POSITIVE_INFINITY,
+    },
     { name: 'over_row', coefficients: { ...volume, over: -1 }, lower: none, upper: 1 + slack },
     ...(wanted.floor_m3 > 0
       ? [

@@ -1,8 +1,6 @@
 import examples from '@loamwright/reference/mix-examples.json' with { type: 'json' };
-import { convert } from '@loamwright/units';
 import { describe, expect, it } from 'vitest';
 import {
-  carbonFromAsh_pctDry,
   carbonFromRatio_pctDry,
   carbonToNitrogenOfMix_ratio,
   dryMass_kg,
@@ -18,25 +16,7 @@ import {
   type Unweighed,
   waterToReach_kg,
 } from './balance.ts';
-import { degradable_shareOfVolatile, ligninOnVolatile_pctVolatile } from './degradable.ts';
-import { coneVolume_m3, halfRoundHeight_m, halfRoundVolume_m3, heightInBay_m } from './geometry.ts';
-import {
-  densityOfBucket_kgPerM3AsIs,
-  freeAirSpace_pctVolume,
-  settledFreeAirSpace_pctVolume,
-  wettedDensity_kgPerM3AsIs,
-} from './porosity.ts';
-
-/** The published figure, within the tolerance that stands beside it in `reference/mix-examples.json`. */
-function expectPublished<Expected extends Record<string, number>>(
-  example: { readonly expected: Expected; readonly tolerance: Readonly<Partial<Record<keyof Expected, number>>> },
-  name: keyof Expected & string,
-  found: number | undefined,
-): void {
-  const wanted = example.expected[name] ?? Number.NaN;
-  const within = example.tolerance[name] ?? Number.NaN;
-  expect(Math.abs((found ?? Number.NaN) - wanted), `${name}: ${found} for ${wanted}`).toBeLessThanOrEqual(within);
-}
+import { expectPublished } from './testing/published.ts';
 
 const water: Unweighed = { moisture_pctWet: 100, carbon_pctDry: 0, nitrogen_pctDry: 0 };
 const withRatio = (stuff: { moisture_pctWet: number; nitrogen_pctDry: number; ratio: number }): Unweighed => ({
@@ -298,90 +278,6 @@ describe('published shortcuts that are wrong are not reproduced', () => {
   });
 });
 
-describe('bulk density and air space', () => {
-  it('O8: a weighed bucket (Cooperband and Zabaleta)', () => {
-    const found = densityOfBucket_kgPerM3AsIs(examples.O8.inputs);
-    expectPublished(examples.O8, 'density_kgPerM3AsIs', found);
-    expectPublished(examples.O8, 'density_lbPerYd3', convert(found, 'kgPerM3', 'lbPerYd3'));
-  });
-
-  it('chips wetted at the same volume (Briggs 1994, Table 7-2A)', () => {
-    const { inputs, expected, tolerance } = examples.chipsWetted;
-    inputs.rows.forEach(([dry = Number.NaN, moisture = Number.NaN], i) => {
-      const found = wettedDensity_kgPerM3AsIs(dry, moisture);
-      expect(Math.abs(found - (expected.wet_kgPerM3[i] ?? Number.NaN))).toBeLessThanOrEqual(tolerance.wet_kgPerM3);
-    });
-  });
-
-  it('free air space at 450 kg/m³ by three forms that differ (Van Ginkel 1999; EN 13041; Haug 1993; Agnew 2003)', () => {
-    const { inputs, expected, tolerance } = examples.freeAirSpace450;
-    const { density_kgPerM3AsIs: density, moisture_pctWet, volatileSolids_pctDry } = inputs;
-    expectPublished(examples.freeAirSpace450, 'threePhase', freeAirSpace_pctVolume(inputs));
-    const en13041 = { water_kgPerM3: 1000, organic_kgPerM3: 1550, ash_kgPerM3: 2650 };
-    expectPublished(examples.freeAirSpace450, 'en13041', freeAirSpace_pctVolume(inputs, en13041));
-    const volatile = volatileSolids_pctDry / 100;
-    const dry = 1 - moisture_pctWet / 100;
-    const solidGravity = 1 / (volatile / 1 + (1 - volatile) / 2.5);
-    const haug = 100 * (1 - (density * dry) / (1000 * solidGravity) - (density * (1 - dry)) / 1000);
-    expectPublished(examples.freeAirSpace450, 'haug', haug);
-    expectPublished(examples.freeAirSpace450, 'linear', 100 - 0.09 * density);
-    // The program's own form lies within Haug's and the others' spread of about 5 points, its soft edge.
-    expect(Math.abs(freeAirSpace_pctVolume(inputs) - haug)).toBeLessThan(6);
-    expect(Math.abs(expected.threePhase - expected.en13041)).toBeLessThan(tolerance.threePhase + 0.2);
-  });
-
-  it('free air space falls with density (three-phase, worked out)', () => {
-    const { inputs, expected, tolerance } = examples.freeAirSpaceByDensity;
-    inputs.densities_kgPerM3AsIs.forEach((density_kgPerM3AsIs, i) => {
-      const found = freeAirSpace_pctVolume({ ...inputs, density_kgPerM3AsIs });
-      const wanted = expected.freeAirSpace_pctVolume[i] ?? Number.NaN;
-      expect(Math.abs(found - wanted)).toBeLessThanOrEqual(tolerance.freeAirSpace_pctVolume);
-    });
-  });
-
-  it('settling takes air, not stuff (Richard, Inadequate Porosity)', () => {
-    const { before_pctVolume, remaining_share } = examples.settled.inputs;
-    const after = settledFreeAirSpace_pctVolume(before_pctVolume, remaining_share);
-    expectPublished(examples.settled, 'after_pctVolume', after);
-    expectPublished(examples.settled, 'diffusion_pct', 100 * (after / before_pctVolume) ** 2);
-  });
-});
-
-describe('shapes', () => {
-  it('O10: half-round heaps on an acre (New Jersey DEP 1994, Appendix A)', () => {
-    const { height_ft, aisle_ft, acre_ft2 } = examples.O10.inputs;
-    const length_ft = acre_ft2 / (2 * height_ft + aisle_ft);
-    const volume_m3 = halfRoundVolume_m3({
-      height_m: convert(height_ft, 'ft', 'm'),
-      length_m: convert(length_ft, 'ft', 'm'),
-    });
-    expectPublished(examples.O10, 'volume_yd3', convert(volume_m3, 'm3', 'yd3'));
-    expect(convert(halfRoundHeight_m(volume_m3, convert(length_ft, 'ft', 'm')), 'm', 'ft')).toBeCloseTo(height_ft, 9);
-  });
-
-  it('a bay of 3 × 3 ft holds 0.76 m³ at 3 ft (Oregon Metro); a cone is a third of its cylinder', () => {
-    const side_m = convert(3, 'ft', 'm');
-    expect(convert(heightInBay_m(0.7646, { width_m: side_m, depth_m: side_m }), 'm', 'ft')).toBeCloseTo(3, 3);
-    expect(coneVolume_m3({ height_m: 3, radius_m: 1 })).toBeCloseTo(Math.PI, 12);
-  });
-});
-
-describe('carbon that rots', () => {
-  it('carbon is volatile solids over 1.8 (Adams et al. 1951): 10 % ash is 50 % carbon', () => {
-    expect(carbonFromAsh_pctDry(10)).toBeCloseTo(50, 12);
-  });
-
-  it('the share that rots falls with lignin (Chandler 1980; values of Tchobanoglous 1993)', () => {
-    const { inputs, expected, tolerance } = examples.degradable;
-    inputs.lignin_pctVolatile.forEach((lignin, i) => {
-      const found = degradable_shareOfVolatile(lignin);
-      expect(Math.abs(found - (expected.share[i] ?? Number.NaN))).toBeLessThanOrEqual(tolerance.share);
-    });
-    expect(degradable_shareOfVolatile(60)).toBe(0.05);
-    expect(ligninOnVolatile_pctVolatile(9, 90)).toBe(10);
-  });
-});
-
 describe('what growers asked', () => {
   it('leaves for a heap of grass (worked out in the question bank)', () => {
     const { inputs, expected, tolerance } = examples.grassAndLeaves;
@@ -400,6 +296,19 @@ describe('what growers asked', () => {
       );
       expect(Math.abs(ratio - (expected.ratio[i] ?? Number.NaN))).toBeLessThanOrEqual(tolerance.ratio);
     });
+  });
+
+  it('leaves for a month of coffee grounds (worked out in the question bank)', () => {
+    const { inputs } = examples.coffeeAndLeaves;
+    const leaves_kg = secondForCarbonToNitrogen_kg({
+      first: {
+        ...fromCarbon(inputs.groundsMoisture_pctWet, inputs.groundsCarbon_pctDry, inputs.groundsRatio),
+        wet_kg: inputs.grounds_kg,
+      },
+      second: fromCarbon(inputs.leavesMoisture_pctWet, inputs.leavesCarbon_pctDry, inputs.leavesRatio),
+      goal_ratio: inputs.goal_ratio,
+    });
+    expectPublished(examples.coffeeAndLeaves, 'leaves_kg', leaves_kg);
   });
 
   it('nitrogen for a cubic yard of green chips (worked out in the question bank)', () => {

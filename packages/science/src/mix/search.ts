@@ -85,7 +85,7 @@ const chargeOfEdge: Readonly<Record<JudgedQuantity, Readonly<Record<Edge['side']
 };
 
 /** The objective of a mix in its parts: the same sum that the programme minimises. */
-export function charges(
+function charges(
   choices: readonly Choice[],
   found: Omit<Found, 'cost'>,
   wanted: Wanted,
@@ -96,7 +96,7 @@ export function charges(
   const filled_share = (wanted.packing_share * total.volume_m3) / wanted.volume_m3;
   const materials = choices.reduce((sum, choice, i) => sum + stepCost(choice, wanted) * (found.steps[i] ?? 0), 0);
   const parts = new Map<ChargeId, number>([
-    ['too-little', volumeWeight.value * Math.max(0, 1 - slack - filled_share)],
+    ['too-little', wanted.fills ? volumeWeight.value * Math.max(0, 1 - slack - filled_share) : 0],
     ['bay-full', overfullWeight.value * Math.max(0, filled_share - 1 - slack)],
     ['not-needed', materials + litreCost(wanted) * found.water_L],
   ]);
@@ -105,6 +105,11 @@ export function charges(
     parts.set(id, (parts.get(id) ?? 0) + edge.weight * Math.max(0, pull(edge, total, wanted)));
   }
   return parts;
+}
+
+/** The whole objective of a mix. */
+export function costOf(choices: readonly Choice[], found: Omit<Found, 'cost'>, wanted: Wanted): number {
+  return [...charges(choices, found, wanted).values()].reduce((sum, cost) => sum + cost, 0);
 }
 
 /** Why one more step of a choice does not go in: the part of the objective that would grow most. */

@@ -8,7 +8,7 @@ import { smallestHeap_m3 } from './warnings.ts';
 
 /**
  * How a mix stands on its likely values:
- * - `good`: in every preferred band (soft edges allowed) and the wanted volume reached;
+ * - `good`: in every preferred band (soft edges allowed) and the wanted volume reached, not passed;
  * - `fair`: in every reasonable band (soft edges allowed) and large enough to heat;
  * - `small`: in every reasonable band, but too little to heat, or to fill a small bay;
  * - `poor`: outside a reasonable band: the nearest there is;
@@ -67,7 +67,13 @@ export function standingOf(choices: readonly Choice[], found: Found, wanted: Wan
   const full_m3 = wanted.volume_m3 * (1 - volumeSlack_share(choices, wanted)) * (1 - ROUNDING);
   const heats = volume_m3 >= Math.min(smallestHeap_m3('three-seasons'), full_m3);
   if (!heats) return 'small';
-  return volume_m3 >= full_m3 && liesIn('preferred') ? 'good' : 'fair';
+  return volume_m3 >= full_m3 && !overfills(choices, found, wanted) && liesIn('preferred') ? 'good' : 'fair';
+}
+
+/** Whether a mix is more than the wanted volume and its slack hold. */
+export function overfills(choices: readonly Choice[], found: Found, wanted: Wanted): boolean {
+  const volume_m3 = wanted.packing_share * portionOf(choices, found).volume_m3;
+  return volume_m3 > wanted.volume_m3 * (1 + volumeSlack_share(choices, wanted)) * (1 + ROUNDING);
 }
 
 /** Whole measures land on the slack's end; it must not fail by the last digit. */

@@ -62,6 +62,7 @@ export const stepMeasures: Readonly<Record<Step, number>> = { whole: 1, half: 0.
 
 /** A count that is a step short by less than this is taken for the step: nobody counts finer. */
 const COUNT_ROUNDING = 1e-6;
+const COUNT_DIGITS = 9;
 
 /** Makes the solver's choices out of the stock. All problems come back at once. */
 export function shelve(
@@ -113,7 +114,7 @@ function shelveOne(
   if (!one.ok) return one;
   const all = weighLikely(resolved.value, line.amount, name, weighing);
   if (!all.ok) return all;
-  const count = one.value.wet_kg > 0 ? all.value.wet_kg / one.value.wet_kg : 0;
+  const count = one.value.wet_kg > 0 ? Number((all.value.wet_kg / one.value.wet_kg).toFixed(COUNT_DIGITS)) : 0;
   const limits = limitsOf(line, count, line.useAll === true ? count : stepMeasures[step], path);
   if (!limits.ok) return limits;
   const { lowest, highest, measuresPerStep } = limits.value;
