@@ -1,4 +1,4 @@
-import type { Outcome, Problem } from '@loamwright/science';
+import type { Problem } from '@loamwright/science';
 
 /** What a command has to say: as data for `--json`, as text for people. */
 export interface Answer {
@@ -35,12 +35,4 @@ const failures: ReadonlySet<string> = new Set([
 /** The exit code that a set of problems ends with. */
 export function exitCodeOf(problems: readonly Problem[]): ExitCode {
   return problems.some(({ code }) => failures.has(code)) ? 1 : 2;
-}
-
-/** Carries an outcome on: the next step only when the last one went well. */
-export async function then<From, To>(
-  outcome: Outcome<From>,
-  next: (value: From) => Outcome<To> | Promise<Outcome<To>>,
-): Promise<Outcome<To>> {
-  return outcome.ok ? next(outcome.value) : outcome;
 }

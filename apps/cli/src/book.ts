@@ -78,7 +78,9 @@ export async function writeDown(session: Session, jottings: readonly Jotting[]):
   const { device } = known.value;
   return withKeeping(session, async (keeping) => {
     const holding = (await keeping.holding()) ?? session.newId();
-    const drafts = jottings.map((jotting) => draftOf(jotting.kind, headerOf(session, { device, holding }, jotting), jotting.body));
+    const drafts = jottings.map((jotting) =>
+      draftOf(jotting.kind, headerOf(session, { device, holding }, jotting), jotting.body),
+    );
     const problems = drafts.flatMap((draft) => (draft.ok ? [] : draft.problems));
     if (problems.length > 0) return bad(...problems);
     const ready = drafts.flatMap((draft) => (draft.ok ? [draft.value] : []));
@@ -86,7 +88,11 @@ export async function writeDown(session: Session, jottings: readonly Jotting[]):
   });
 }
 
-function headerOf(session: Session, who: { device: string; holding: string }, jotting: Jotting): Parameters<typeof draftOf>[1] {
+function headerOf(
+  session: Session,
+  who: { device: string; holding: string },
+  jotting: Jotting,
+): Parameters<typeof draftOf>[1] {
   const { when, about, entered, amends, withdraws } = jotting;
   return {
     id: session.newId(),

@@ -20,10 +20,17 @@ export function cardText(card: BuildCardReport, speaker: Speaker, columns: numbe
   const whole = [card.height, card.water, ...(card.repeats === null ? [] : [card.repeats])].map(tell).join(' ');
   const blocks = [
     drawCard(card, speaker),
-    page(columns, [speaker.say('cli.card.fromGround')], ...steps.map(([text, indent]): [string, string] => [text, indent])),
+    page(
+      columns,
+      [speaker.say('cli.card.fromGround')],
+      ...steps.map(([text, indent]): [string, string] => [text, indent]),
+    ),
     page(columns, [whole]),
     page(columns, ...[...card.chop, ...card.notes].map((said): [string, string] => [`- ${tell(said)}`, '  '])),
-    page(columns, ...card.permits.filter(({ permit }) => permit !== 'allowed').map(({ said }): [string] => [tell(said)])),
+    page(
+      columns,
+      ...card.permits.filter(({ permit }) => permit !== 'allowed').map(({ said }): [string] => [tell(said)]),
+    ),
     cautionText(card.cautions, speaker, columns),
   ];
   return blocks.filter((block) => block !== '').join('\n\n');
@@ -35,7 +42,9 @@ function drawCard({ layers }: BuildCardReport, speaker: Speaker): string {
   const drawn = layers.map(({ role, height_m }, i) => {
     const rows = Math.max(1, Math.round((height_m / top_m) * ROWS));
     const shade = shades[role].repeat(WIDTH);
-    return Array.from({ length: rows }, (_, row) => (row === 0 ? `${shade.slice(0, 2)} ${`${i + 1}`.padEnd(3)}${shade.slice(6)}` : shade));
+    return Array.from({ length: rows }, (_, row) =>
+      row === 0 ? `${shade.slice(0, 2)} ${`${i + 1}`.padEnd(3)}${shade.slice(6)}` : shade,
+    );
   });
   const height = speaker.likely(top_m, 'm', 'length');
   const margin = ' '.repeat(height.length + 1);

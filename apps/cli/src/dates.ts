@@ -10,13 +10,22 @@ const precise: Readonly<Record<Precision, Intl.DateTimeFormatOptions>> = {
 
 /** An instant as a person of the garden would write it: "12 Nov 2026", with the time where it is known. */
 export function tellInstant(instant: string, zone: string, precision: Precision, locale: string): string {
-  const options: Intl.DateTimeFormatOptions = { day: 'numeric', month: 'short', year: 'numeric', ...precise[precision] };
+  const options: Intl.DateTimeFormatOptions = {
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+    ...precise[precision],
+  };
   return new Intl.DateTimeFormat(dayFirst(locale), { ...options, timeZone: knownZone(zone) }).format(new Date(instant));
 }
 
 /** "12 Nov". */
 export function tellDay(instant: string, zone: string, locale: string): string {
-  return new Intl.DateTimeFormat(dayFirst(locale), { day: 'numeric', month: 'short', timeZone: knownZone(zone) }).format(new Date(instant));
+  return new Intl.DateTimeFormat(dayFirst(locale), {
+    day: 'numeric',
+    month: 'short',
+    timeZone: knownZone(zone),
+  }).format(new Date(instant));
 }
 
 /** English here is written with the day first. */

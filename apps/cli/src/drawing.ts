@@ -20,13 +20,24 @@ const STEPS = [1, 2, 5, 10, 20, 50, 100, 200, 500];
 const KEYS = 'abcdefgh';
 
 /** The signs of readings by place: a full one for the middle, where heat is judged. */
-const signs: Readonly<Record<SeriesPoint['where'], string>> = { core: '●', middle: '●', edge: '○', top: '○', bottom: '○' };
+const signs: Readonly<Record<SeriesPoint['where'], string>> = {
+  core: '●',
+  middle: '●',
+  edge: '○',
+  top: '○',
+  bottom: '○',
+};
 
 /**
  * A heap's readings as a picture of text: temperature upwards, time to the right, worded levels as dotted lines, acts as
  * marks under it. Empty without a reading.
  */
-export function drawSeries(drawn: Drawn, speaker: Speaker, columns: number, dayOf: (instant: string) => string): string {
+export function drawSeries(
+  drawn: Drawn,
+  speaker: Speaker,
+  columns: number,
+  dayOf: (instant: string) => string,
+): string {
   const { series, acts, lines } = drawn;
   if (series.length === 0) return '';
   const scale = scaleOf(
@@ -51,7 +62,10 @@ export function drawSeries(drawn: Drawn, speaker: Speaker, columns: number, dayO
     ...pictured,
     ...(acts.length === 0 ? [] : [`${under}${marks(acts, time)}`]),
     `${under}${daysUnder(time, dayOf)}`,
-    ...shown.map(({ temp_degC, said }, i) => `${KEYS[i] ?? ''}  ${speaker.likely(temp_degC, 'degC', 'temperature')}: ${speaker.tell(said)}`),
+    ...shown.map(
+      ({ temp_degC, said }, i) =>
+        `${KEYS[i] ?? ''}  ${speaker.likely(temp_degC, 'degC', 'temperature')}: ${speaker.tell(said)}`,
+    ),
   ].join('\n');
 }
 

@@ -9,10 +9,16 @@ export async function readText(path: string, session: Session, mostBytes: number
   let file: number | undefined;
   try {
     file = openSync(path, 'r');
-    if (fstatSync(file).size > mostBytes) return bad({ code: 'too-many-bytes', path, found: '', wanted: String(mostBytes) });
+    if (fstatSync(file).size > mostBytes)
+      return bad({ code: 'too-many-bytes', path, found: '', wanted: String(mostBytes) });
     return textOf(readFileSync(file), path);
   } catch (error) {
-    return bad({ code: 'file-unreadable', path, found: error instanceof Error ? error.message : String(error), wanted: '' });
+    return bad({
+      code: 'file-unreadable',
+      path,
+      found: error instanceof Error ? error.message : String(error),
+      wanted: '',
+    });
   } finally {
     if (file !== undefined) closeSync(file);
   }

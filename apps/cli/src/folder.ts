@@ -17,7 +17,12 @@ export interface DataFolder {
  * The data folder: as said, else LOAMWRIGHT_DATA, else where the system keeps a person's data. The demo garden's files
  * lie beside the person's own, under names of their own.
  */
-export function dataFolder(said: string | undefined, environment: Environment, platform: NodeJS.Platform, demo: boolean): DataFolder {
+export function dataFolder(
+  said: string | undefined,
+  environment: Environment,
+  platform: NodeJS.Platform,
+  demo: boolean,
+): DataFolder {
   const named = said ?? nonEmpty(environment['LOAMWRIGHT_DATA']);
   const path = named === undefined ? usualFolder(environment, platform) : resolve(named);
   return {

@@ -1,5 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { bad, type BuildCardInput, buildCard, check, type Outcome } from '@loamwright/science';
+import { type BuildCardInput, bad, buildCard, check, type Outcome } from '@loamwright/science';
 import { z } from 'zod';
 import { parseJson } from './json.ts';
 import type { Session } from './session.ts';

@@ -5,7 +5,7 @@ import { isEstimate, type OwnQuantities, type Quantity, type Stuffed } from '@lo
 export function stuffed(material: string, doubtful: readonly string[], holding: Holding): Stuffed {
   const own = holding.materials.get(material);
   const described = own?.described?.body;
-  const measured = own?.measured.reduce<MaterialFigures>((known, { body }) => ({ ...known, ...body }), {});
+  const measured = own && Object.assign({}, ...own.measured.map(({ body }) => body));
   return {
     material,
     ...(described?.like !== undefined && { like: described.like }),
@@ -17,7 +17,15 @@ export function stuffed(material: string, doubtful: readonly string[], holding: 
 
 /** The daybook's figures under the names of the science; ash is what is left of dry matter beside volatile solids. */
 function quantitiesOf(figures: MaterialFigures): OwnQuantities {
-  const { nitrogen_pctDry, carbonToNitrogen, moisture_pctWet, density_kgPerM3AsIs, ash_pctDry, phosphorus_pctDry, potassium_pctDry } = figures;
+  const {
+    nitrogen_pctDry,
+    carbonToNitrogen,
+    moisture_pctWet,
+    density_kgPerM3AsIs,
+    ash_pctDry,
+    phosphorus_pctDry,
+    potassium_pctDry,
+  } = figures;
   const all: OwnQuantities = {
     ...(nitrogen_pctDry !== undefined && { nitrogen_pctDry }),
     ...(carbonToNitrogen !== undefined && { carbonToNitrogen_ratio: carbonToNitrogen }),

@@ -1,6 +1,6 @@
-import { Command, CommanderError, Option } from 'commander';
 import { good, type Outcome, type Problem } from '@loamwright/science';
 import { createSpeaker, type MessageKey, type Speaker } from '@loamwright/words';
+import { Command, CommanderError, Option } from 'commander';
 import packageFacts from '../package.json' with { type: 'json' };
 import { type Answer, type ExitCode, exitCodeOf } from './answer.ts';
 import { bring } from './commands/bring.ts';

@@ -45,14 +45,23 @@ export interface Weighed {
 export function weighed(some: Some, holding: Holding, session: Session): Outcome<Weighed> {
   const sized = sizedOf(some, holding, session, createDraws());
   if (!sized.ok) return sized;
-  return good({ mass_kg: quantityOf(summarise(sized.value.mass_kg)), volume_m3: quantityOf(summarise(sized.value.volume_m3)) });
+  return good({
+    mass_kg: quantityOf(summarise(sized.value.mass_kg)),
+    volume_m3: quantityOf(summarise(sized.value.volume_m3)),
+  });
 }
 
 function sizedOf({ material, amount }: Some, holding: Holding, session: Session, draws: Draws): Outcome<Sized> {
   const like = holding.materials.get(material)?.described?.body.like ?? material;
   const known = knownMaterial(like);
   if (known === undefined) return bad({ code: 'weigh-it', path: material, found: like, wanted: '' });
-  return sizeAmount(amount, { draws, material: known, name: material, ownSizes: session.settings.measures_L, path: material });
+  return sizeAmount(amount, {
+    draws,
+    material: known,
+    name: material,
+    ownSizes: session.settings.measures_L,
+    path: material,
+  });
 }
 
 /** Nobody lays less than a quarter of a measure by count. */
@@ -62,7 +71,11 @@ const LEAST_COUNT = 0.25;
  * An amount as a line of a build card, which counts in measures: what was weighed or guessed is told in the person's
  * usual bucket, to the nearest quarter.
  */
-export function cardLine({ material, doubtful, amount }: IngredientRead, holding: Holding, session: Session): Outcome<CardLine> {
+export function cardLine(
+  { material, doubtful, amount }: IngredientRead,
+  holding: Holding,
+  session: Session,
+): Outcome<CardLine> {
   const stuff = stuffed(material, doubtful, holding);
   const { packed } = amount;
   if ('measure' in amount) {
@@ -74,7 +87,11 @@ export function cardLine({ material, doubtful, amount }: IngredientRead, holding
   const sized = sizedOf({ material, amount }, holding, session, draws);
   if (!sized.ok) return sized;
   const measure = session.speaker.system === 'us' ? 'bucket-5gal' : 'bucket-20l';
-  const counts = countInMeasure(sized.value.volume_m3, measure, { draws, ownSizes: session.settings.measures_L, path: material });
+  const counts = countInMeasure(sized.value.volume_m3, measure, {
+    draws,
+    ownSizes: session.settings.measures_L,
+    path: material,
+  });
   if (!counts.ok) return counts;
   const count = Math.max(LEAST_COUNT, Math.round(summarise(counts.value).p50 / LEAST_COUNT) * LEAST_COUNT);
   return good({ ...stuff, measure, count, packed });

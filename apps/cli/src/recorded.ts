@@ -1,4 +1,4 @@
-import { daybookLines, heapReport, type HeapReport } from '@loamwright/advisor';
+import { daybookLines, type HeapReport, heapReport } from '@loamwright/advisor';
 import type { Entry, Holding } from '@loamwright/daybook';
 import { type CautionId, createDraws, good, inOrder, materialById, type Outcome } from '@loamwright/science';
 import type { Answer } from './answer.ts';

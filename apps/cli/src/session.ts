@@ -46,7 +46,11 @@ export function openSession(options: CommonOptions, surroundings: Surroundings):
   if (!read.ok) return read;
   const units = readUnits(options.units);
   if (!units.ok) return units;
-  const settings = { ...read.value, ...(units.value && { units: units.value }), ...(options.by && { by: personId(options.by) }) };
+  const settings = {
+    ...read.value,
+    ...(units.value && { units: units.value }),
+    ...(options.by && { by: personId(options.by) }),
+  };
   const changed = settings.units !== read.value.units || settings.by !== read.value.by;
   const kept = changed ? writeSettings(folder.settings, settings) : good(settings);
   if (!kept.ok) return kept;
@@ -73,11 +77,19 @@ export function deviceOf(session: Session): Outcome<{ readonly device: string; r
 
 function readUnits(said: string | undefined): Outcome<UnitSystem | undefined> {
   if (said === undefined || said === 'us' || said === 'metric') return good(said);
-  return { ok: false, problems: [{ code: 'not-one-of', path: '--units', found: said.slice(0, 60), wanted: 'us, metric' }] };
+  return {
+    ok: false,
+    problems: [{ code: 'not-one-of', path: '--units', found: said.slice(0, 60), wanted: 'us, metric' }],
+  };
 }
 
 function localeOf(environment: Environment): string {
-  return environment['LC_ALL'] || environment['LC_MEASUREMENT'] || environment['LANG'] || Intl.DateTimeFormat().resolvedOptions().locale;
+  return (
+    environment['LC_ALL'] ||
+    environment['LC_MEASUREMENT'] ||
+    environment['LANG'] ||
+    Intl.DateTimeFormat().resolvedOptions().locale
+  );
 }
 
 /** A person's name as an entry carries it. */

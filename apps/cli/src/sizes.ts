@@ -32,9 +32,15 @@ function readSize(text: string, names: Names): Outcome<readonly [string, number]
   }
   const known = names.measure(name);
   const id = 'id' in known ? known.id : newMeasure(name);
-  return id === '' ? bad({ code: 'size-unreadable', path: '--size', found: text.slice(0, 60), wanted: '' }) : good([id, size.si * LITRES_PER_M3]);
+  return id === ''
+    ? bad({ code: 'size-unreadable', path: '--size', found: text.slice(0, 60), wanted: '' })
+    : good([id, size.si * LITRES_PER_M3]);
 }
 
 function newMeasure(name: string): string {
-  return name.toLowerCase().replace(/[^a-z0-9]+/gu, '-').replace(/^-+|-+$/gu, '').slice(0, 40);
+  return name
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/gu, '-')
+    .replace(/^-+|-+$/gu, '')
+    .slice(0, 40);
 }

@@ -25,7 +25,12 @@ export function subjectNamed(holding: Holding, type: NamedSubject, typed: string
     return bad({ code: `which-${type}`, path: '', found: typed, wanted });
   }
   const names = all.filter((one) => one.standing).map(({ name }) => name);
-  return bad({ code: `no-such-${type}`, path: '', found: typed.slice(0, 80), wanted: nearest(typed, names).join(', ') });
+  return bad({
+    code: `no-such-${type}`,
+    path: '',
+    found: typed.slice(0, 80),
+    wanted: nearest(typed, names).join(', '),
+  });
 }
 
 interface Named {
@@ -45,4 +50,3 @@ function baysOf(holding: Holding): readonly Named[] {
 function plain(name: string): string {
   return name.normalize('NFC').trim().toLowerCase().replace(/\s+/gu, ' ');
 }
-

@@ -1,3 +1,4 @@
+import { stripVTControlCharacters } from 'node:util';
 import type { Speaker } from '@loamwright/words';
 import { beside, codeLines } from './lan/code.ts';
 import type { LocalNetwork } from './lan/network.ts';
@@ -30,7 +31,9 @@ export function announceLan(
   const { say } = speaker;
   const origin = phoneOrigin(network, port);
   const { addresses, names } = network.reach;
-  const others = [...addresses.slice(1), ...names].map((host) => lanOrigin(host, port)).filter((other) => other !== origin);
+  const others = [...addresses.slice(1), ...names]
+    .map((host) => lanOrigin(host, port))
+    .filter((other) => other !== origin);
   return [
     say('server.at', { address: origin }),
     say('server.lan.also', { addresses: others.join(', ') }),
@@ -41,7 +44,9 @@ export function announceLan(
     say('server.lan.key', { key: network.key }),
     say('server.lan.fingerprint'),
     network.authority.fingerprint,
-    ...(terminal.drawsCodes ? ['', ...codes(`${origin}/trust`, `${origin}/#key=${network.key}`, terminal.columns)] : []),
+    ...(terminal.drawsCodes
+      ? ['', ...codes(`${origin}/trust`, `${origin}/#key=${network.key}`, terminal.columns)]
+      : []),
     '',
     say('server.lan.keepPort'),
   ];
@@ -58,5 +63,5 @@ function codes(trust: string, open: string, columns: number): readonly string[] 
 /** How many columns a code takes: its colour codes take none. */
 function width(lines: readonly string[]): number {
   const [first = ''] = lines;
-  return first.replace(/\u001b\[[0-9;]*m/gu, '').length;
+  return stripVTControlCharacters(first).length;
 }

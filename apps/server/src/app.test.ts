@@ -1,10 +1,10 @@
-import { KeepingError, type KeepingErrorCode } from '@loamwright/daybook';
-import { bad, good } from '@loamwright/science';
-import { createSpeaker } from '@loamwright/words';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { brotliDecompressSync } from 'node:zlib';
+import { KeepingError, type KeepingErrorCode } from '@loamwright/daybook';
+import { bad, good } from '@loamwright/science';
+import { createSpeaker } from '@loamwright/words';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createApp, type Parts } from './app.ts';
 import { type DaybookEvent, daybookRoutes, type Exchange } from './http/daybook.ts';
@@ -44,7 +44,12 @@ const exchange: Exchange = {
   take: async () => ({ lines: lines(), entries: 1 }),
   bring: async (text) => {
     if (text === '{}') return good(report);
-    return bad({ code: text === 'other' ? 'bundle-other-holding' : 'bundle-not-ours', path: '', found: '', wanted: '' });
+    return bad({
+      code: text === 'other' ? 'bundle-other-holding' : 'bundle-not-ours',
+      path: '',
+      found: '',
+      wanted: '',
+    });
   },
 };
 
@@ -70,15 +75,18 @@ async function code(response: Response): Promise<string | undefined> {
 }
 
 describe('the app’s files', () => {
-  it.each(['/', '/index.html', '/sw.js', '/manifest.webmanifest'])('%s is asked for anew each time, cheaply', async (path) => {
-    const first = await app()(path);
-    expect(first.status).toBe(200);
-    expect(first.headers.get('cache-control')).toBe('no-cache');
-    const etag = first.headers.get('etag') ?? '';
-    const second = await app()(path, { headers: { 'if-none-match': etag } });
-    expect(second.status).toBe(304);
-    expect(await second.text()).toBe('');
-  });
+  it.each(['/', '/index.html', '/sw.js', '/manifest.webmanifest'])(
+    '%s is asked for anew each time, cheaply',
+    async (path) => {
+      const first = await app()(path);
+      expect(first.status).toBe(200);
+      expect(first.headers.get('cache-control')).toBe('no-cache');
+      const etag = first.headers.get('etag') ?? '';
+      const second = await app()(path, { headers: { 'if-none-match': etag } });
+      expect(second.status).toBe(304);
+      expect(await second.text()).toBe('');
+    },
+  );
 
   it('with a hash in their names are kept for ever', async () => {
     const response = await app()('/assets/index-abc123.js');
@@ -100,14 +108,17 @@ describe('the app’s files', () => {
     expect((await app()('/favicon.ico')).status).toBe(404);
   });
 
-  it.each(['/../outside.html', '/%2e%2e/outside.html', '/..%2foutside.html', '/assets/../../outside.html', '/.vite/manifest.json'])(
-    'are all that can be had: not %s',
-    async (path) => {
-      const response = await app()(path);
-      expect(response.status).toBe(404);
-      expect(await response.text()).not.toMatch(/outside<|secret/u);
-    },
-  );
+  it.each([
+    '/../outside.html',
+    '/%2e%2e/outside.html',
+    '/..%2foutside.html',
+    '/assets/../../outside.html',
+    '/.vite/manifest.json',
+  ])('are all that can be had: not %s', async (path) => {
+    const response = await app()(path);
+    expect(response.status).toBe(404);
+    expect(await response.text()).not.toMatch(/outside<|secret/u);
+  });
 
   it('are none when the app has not been built', async () => {
     expect((await app({ files: readFiles(join(folder, 'nowhere')) })('/')).status).toBe(404);
@@ -139,9 +150,12 @@ describe('who is answered', () => {
     },
   );
 
-  it.each(['localhost', 'LOCALHOST:9', '127.0.0.1:4380', '192.168.1.20:4380'])('is one who names this server: %s', async (host) => {
-    expect((await app()('/api/about', { headers: { host } })).status).toBe(200);
-  });
+  it.each(['localhost', 'LOCALHOST:9', '127.0.0.1:4380', '192.168.1.20:4380'])(
+    'is one who names this server: %s',
+    async (host) => {
+      expect((await app()('/api/about', { headers: { host } })).status).toBe(200);
+    },
+  );
 
   it.each<readonly [string, Record<string, string>]>([
     ['another origin', { origin: 'https://evil.example' }],
@@ -151,7 +165,11 @@ describe('who is answered', () => {
     ['what the browser calls same-site', { origin: 'http://localhost:4380', 'sec-fetch-site': 'same-site' }],
   ])('may not change the daybook from %s', async (_, headers) => {
     const events: DaybookEvent[] = [];
-    const response = await app({}, events)('/api/daybook', { method: 'POST', body: '{}', headers: { ...json, ...headers } });
+    const response = await app({}, events)('/api/daybook', {
+      method: 'POST',
+      body: '{}',
+      headers: { ...json, ...headers },
+    });
     expect(response.status).toBe(403);
     expect(await code(response)).toBe('other-origin');
     expect(events).toEqual([]);
@@ -205,7 +223,12 @@ describe('the daybook', () => {
     const routes = daybookRoutes(exchange, () => undefined, 1000);
     const body = 'x'.repeat(1001);
     const sized = await routes.request('/', { method: 'POST', body, headers: { ...json, 'content-length': '1001' } });
-    const streamed = await routes.request('/', { method: 'POST', body: new Blob([body]).stream(), headers: json, duplex: 'half' } as RequestInit);
+    const streamed = await routes.request('/', {
+      method: 'POST',
+      body: new Blob([body]).stream(),
+      headers: json,
+      duplex: 'half',
+    } as RequestInit);
     for (const response of [sized, streamed]) {
       expect(response.status).toBe(413);
       expect(await code(response)).toBe('too-many-bytes');
@@ -238,7 +261,9 @@ describe('on the network', () => {
     const opened = openAuthority(join(folder, 'lan'), 'shed-pc', new Date());
     if (!opened.ok) throw new Error('no authority');
     const attempts = countAttempts(now_ms);
-    return { lan: { authority: opened.value, key, attempts, addressOf: address, origin: () => 'https://192.168.1.20:4380' } };
+    return {
+      lan: { authority: opened.value, key, attempts, addressOf: address, origin: () => 'https://192.168.1.20:4380' },
+    };
   }
 
   it('the daybook asks for the key, everything else does not', async () => {
@@ -252,7 +277,9 @@ describe('on the network', () => {
     expect((await ask('/api/daybook', { headers: { authorization: `Bearer ${key}` } })).status).toBe(200);
     const post = { method: 'POST', body: '{}', headers: json };
     expect((await ask('/api/daybook', post)).status).toBe(401);
-    expect((await ask('/api/daybook', { ...post, headers: { ...json, authorization: `Bearer ${key}` } })).status).toBe(200);
+    expect((await ask('/api/daybook', { ...post, headers: { ...json, authorization: `Bearer ${key}` } })).status).toBe(
+      200,
+    );
   });
 
   it('ten wrong keys shut an address out, with the time to wait; another address is not', async () => {

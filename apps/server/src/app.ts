@@ -37,7 +37,9 @@ export function createApp(parts: Parts): Hono {
   const app = new Hono();
   app.use(securityHeaders(), ownHostOnly(parts.hosts), ownOriginOnly());
   app.get('/api/about', (context) =>
-    context.json({ program: 'loamwright', version: parts.version, key: lan !== undefined }, 200, { 'cache-control': 'no-store' }),
+    context.json({ program: 'loamwright', version: parts.version, key: lan !== undefined }, 200, {
+      'cache-control': 'no-store',
+    }),
   );
   if (lan !== undefined) {
     app.use('/api/daybook', keyNeeded(lan.key, lan.attempts, lan.addressOf));

@@ -17,7 +17,9 @@ describe('the options', () => {
 
   it('are read from the environment, where they are not given', () => {
     const environment = { PORT: '8080', HOST: 'localhost', LOAMWRIGHT_DATA: '/srv/garden' };
-    expect(readOptions([], environment)).toMatchObject({ value: { port: 8080, host: '127.0.0.1', data: '/srv/garden' } });
+    expect(readOptions([], environment)).toMatchObject({
+      value: { port: 8080, host: '127.0.0.1', data: '/srv/garden' },
+    });
     expect(readOptions(['--port', '81'], environment)).toMatchObject({ value: { port: 81 } });
   });
 
@@ -31,7 +33,9 @@ describe('the options', () => {
 
   it('serve every address of the network with --lan, or the one given', () => {
     expect(readOptions([...data, '--lan'], {})).toMatchObject({ value: { lan: true, host: '0.0.0.0' } });
-    expect(readOptions([...data, '--lan', '--host', '192.168.1.20'], {})).toMatchObject({ value: { host: '192.168.1.20' } });
+    expect(readOptions([...data, '--lan', '--host', '192.168.1.20'], {})).toMatchObject({
+      value: { host: '192.168.1.20' },
+    });
     expect(codes(readOptions([...data, '--lan', '--host', 'localhost'], {}))).toEqual(['host-loopback-lan']);
   });
 

@@ -37,10 +37,14 @@ const known = {
 } as const;
 
 /** Reads what stands on the command line, then in the environment. */
-export function readOptions(args: readonly string[], env: Readonly<Record<string, string | undefined>>): Outcome<Options> {
+export function readOptions(
+  args: readonly string[],
+  env: Readonly<Record<string, string | undefined>>,
+): Outcome<Options> {
   const { values, tokens } = parseArgs({ args: [...args], options: known, strict: false, tokens: true });
   const strange = tokens.filter(
-    (token) => token.kind === 'positional' || (token.kind === 'option' && (!(token.name in known) || lacksValue(token))),
+    (token) =>
+      token.kind === 'positional' || (token.kind === 'option' && (!(token.name in known) || lacksValue(token))),
   );
   const text = (name: 'port' | 'host' | 'data'): string | undefined => {
     const value = values[name];
@@ -51,13 +55,22 @@ export function readOptions(args: readonly string[], env: Readonly<Record<string
   const host = readHost(lan, text('host'), env['HOST']);
   const data = text('data') ?? env['LOAMWRIGHT_DATA'] ?? '';
   const problems: Problem[] = [
-    ...strange.map((token) => problem('unknown-option', '', 'rawName' in token ? token.rawName : (args[token.index] ?? ''), '--help')),
+    ...strange.map((token) =>
+      problem('unknown-option', '', 'rawName' in token ? token.rawName : (args[token.index] ?? ''), '--help'),
+    ),
     ...(port.ok ? [] : port.problems),
     ...(host.ok ? [] : host.problems),
     ...(data === '' ? [problem('data-missing', '--data', '', '')] : []),
   ];
   if (problems.length > 0 || !port.ok || !host.ok) return bad(...problems);
-  return good({ port: port.value, host: host.value, lan, data, demo: values.demo === true, json: values.json === true });
+  return good({
+    port: port.value,
+    host: host.value,
+    lan,
+    data,
+    demo: values.demo === true,
+    json: values.json === true,
+  });
 }
 
 function lacksValue(token: { readonly name: string; readonly value?: string | undefined }): boolean {
@@ -69,7 +82,14 @@ function readPort(given: string | undefined, fromEnvironment: string | undefined
   if (text === undefined) return good(USUAL_PORT);
   const port = Number(text);
   if (/^\d{1,5}$/u.test(text) && port <= 65_535) return good(port);
-  return bad(problem('port-wrong', given === undefined ? 'PORT' : '--port', text.slice(0, 60), '0 to 65535 (0 takes any that is free)'));
+  return bad(
+    problem(
+      'port-wrong',
+      given === undefined ? 'PORT' : '--port',
+      text.slice(0, 60),
+      '0 to 65535 (0 takes any that is free)',
+    ),
+  );
 }
 
 /** On this computer only loopback is offered; on the network everything but loopback. */

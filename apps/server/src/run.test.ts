@@ -137,13 +137,19 @@ describe('a running server', () => {
   it('tells programs in JSON', async () => {
     const lines: string[] = [];
     const { port } = await start({ json: true }, lines);
-    expect(lines.map((line) => JSON.parse(line))).toEqual([{ ok: true, value: { address: `http://localhost:${port}`, port } }]);
+    expect(lines.map((line) => JSON.parse(line))).toEqual([
+      { ok: true, value: { address: `http://localhost:${port}`, port } },
+    ]);
   });
 });
 
 describe('on the network', () => {
   /** Asks over TLS, trusting the data folder's authority alone. */
-  function ask(port: number, path: string, options: { readonly key?: string; readonly servername?: string } = {}): Promise<{ status: number; text: string }> {
+  function ask(
+    port: number,
+    path: string,
+    options: { readonly key?: string; readonly servername?: string } = {},
+  ): Promise<{ status: number; text: string }> {
     return new Promise((resolve, reject) => {
       const asked = request(
         {

@@ -69,7 +69,8 @@ export async function run(options: Options, surroundings: Surroundings): Promise
       addressOf: (context) => getConnInfo(context).remote.address ?? '',
       origin: () => phoneOrigin(lan, port),
     },
-    log: (event) => print(options.json ? JSON.stringify(event) : `${now().toTimeString().slice(0, 5)} ${told(speaker, event)}`),
+    log: (event) =>
+      print(options.json ? JSON.stringify(event) : `${now().toTimeString().slice(0, 5)} ${told(speaker, event)}`),
   });
   const server = lan === undefined ? plainServer(app.fetch) : secureServer(app.fetch, lan);
   const listening = await listen(server, options);
@@ -80,10 +81,21 @@ export async function run(options: Options, surroundings: Surroundings): Promise
   port = listening.value;
   for (const line of announce(options, surroundings, lan, port)) print(line);
   if (files.size === 0 && !options.json) print(speaker.say('server.notBuilt'));
-  const watch = lan && watchNetwork(server as SecureServer, lan, () => {
-    const addresses = lan.reach.addresses.map((host) => lanOrigin(host, port));
-    print(options.json ? JSON.stringify({ what: 'renewed', addresses }) : speaker.say('server.lan.renewed', { addresses: addresses.join(', ') }));
-  }, now);
+  const watch =
+    lan &&
+    watchNetwork(
+      server as SecureServer,
+      lan,
+      () => {
+        const addresses = lan.reach.addresses.map((host) => lanOrigin(host, port));
+        print(
+          options.json
+            ? JSON.stringify({ what: 'renewed', addresses })
+            : speaker.say('server.lan.renewed', { addresses: addresses.join(', ') }),
+        );
+      },
+      now,
+    );
   return good({
     port,
     stop: async () => {
@@ -94,13 +106,21 @@ export async function run(options: Options, surroundings: Surroundings): Promise
   });
 }
 
-async function openKeeping(data: string, file: string): Promise<Outcome<Awaited<ReturnType<typeof openSqliteKeeping>>>> {
+async function openKeeping(
+  data: string,
+  file: string,
+): Promise<Outcome<Awaited<ReturnType<typeof openSqliteKeeping>>>> {
   try {
     if (!existsSync(data)) mkdirSync(data, { recursive: true, mode: 0o700 });
     return good(await openSqliteKeeping(file));
   } catch (error) {
     if (error instanceof KeepingError) return bad({ ...keepingProblem(error).problem, path: file });
-    return bad({ code: 'folder-unusable', path: data, found: error instanceof Error ? error.message : String(error), wanted: '' });
+    return bad({
+      code: 'folder-unusable',
+      path: data,
+      found: error instanceof Error ? error.message : String(error),
+      wanted: '',
+    });
   }
 }
 
@@ -108,7 +128,12 @@ function openNetwork(data: string, now: Date): Outcome<LocalNetwork> {
   try {
     return openLocalNetwork(data, now);
   } catch (error) {
-    return bad({ code: 'folder-unusable', path: join(data, 'lan'), found: error instanceof Error ? error.message : String(error), wanted: '' });
+    return bad({
+      code: 'folder-unusable',
+      path: join(data, 'lan'),
+      found: error instanceof Error ? error.message : String(error),
+      wanted: '',
+    });
   }
 }
 
@@ -151,12 +176,19 @@ function listenProblem(error: NodeJS.ErrnoException, port: number, host: string)
   }
 }
 
-function announce(options: Options, { speaker, terminal }: Surroundings, lan: LocalNetwork | undefined, port: number): readonly string[] {
-  const address = lan === undefined ? `http://${options.host === '::1' ? '[::1]' : 'localhost'}:${port}` : phoneOrigin(lan, port);
+function announce(
+  options: Options,
+  { speaker, terminal }: Surroundings,
+  lan: LocalNetwork | undefined,
+  port: number,
+): readonly string[] {
+  const address =
+    lan === undefined ? `http://${options.host === '::1' ? '[::1]' : 'localhost'}:${port}` : phoneOrigin(lan, port);
   if (options.json) return [JSON.stringify({ ok: true, value: announceFacts(lan, address, port) })];
   if (lan === undefined) return [speaker.say('server.at', { address })];
   const before = lan.remember(phoneOrigin(lan, port));
-  const moved = before === undefined ? [] : ['', speaker.say('server.lan.moved', { before, now: phoneOrigin(lan, port) })];
+  const moved =
+    before === undefined ? [] : ['', speaker.say('server.lan.moved', { before, now: phoneOrigin(lan, port) })];
   return [...announceLan(speaker, lan, port, terminal), ...moved];
 }
 

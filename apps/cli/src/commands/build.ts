@@ -1,9 +1,9 @@
 import { type BuildCardReport, buildCardReport } from '@loamwright/advisor';
 import type { Bodies, Entered, Holding, LayerPut } from '@loamwright/daybook';
 import {
-  bad,
   type BuildCard,
   type BuildCardInput,
+  bad,
   buildCard,
   type CardLine,
   createDraws,
@@ -46,7 +46,11 @@ interface Plan {
 }
 
 /** `loamwright build`: writes down a heap from the last mix, or from amounts given, and prints its build card. */
-export async function build(typed: readonly string[], options: BuildOptions, before: Session): Promise<Outcome<Answer>> {
+export async function build(
+  typed: readonly string[],
+  options: BuildOptions,
+  before: Session,
+): Promise<Outcome<Answer>> {
   const when = readWhen(options.when ?? 'now', before.now(), before.zone);
   if (!when.ok) return when;
   const book = await readBook(before);
@@ -55,7 +59,8 @@ export async function build(typed: readonly string[], options: BuildOptions, bef
   const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
   if (!sized.ok) return sized;
   const session = sized.value;
-  const plan = typed.length === 0 ? planFromLast(options, holding, session) : planFromTyped(typed, options, holding, session);
+  const plan =
+    typed.length === 0 ? planFromLast(options, holding, session) : planFromTyped(typed, options, holding, session);
   if (!plan.ok) return plan;
   const card = buildCard.run(plan.value.card, { draws: createDraws() });
   if (!card.ok) return card;
@@ -83,7 +88,12 @@ function planFromLast(options: BuildOptions, holding: Holding, session: Session)
   return planned({ ...card, ...(water.value !== undefined && { water_L: water.value }) }, bay);
 }
 
-function planFromTyped(typed: readonly string[], options: BuildOptions, holding: Holding, session: Session): Outcome<Plan> {
+function planFromTyped(
+  typed: readonly string[],
+  options: BuildOptions,
+  holding: Holding,
+  session: Session,
+): Outcome<Plan> {
   const ingredients = readIngredients(typed, namesOf(session, holding));
   if (!ingredients.ok) return ingredients;
   const water = waterOf(options, session);
@@ -106,7 +116,13 @@ function planFromTyped(typed: readonly string[], options: BuildOptions, holding:
 function planned(card: Omit<BuildCardInput, 'bay'>, bay: Outcome<BayMeant>): Outcome<Plan> {
   if (!bay.ok) return bay;
   const { id, size } = bay.value;
-  if (size === undefined) return bad({ code: id === undefined ? 'bay-needed' : 'bay-without-size', path: '--bay', found: id ?? '', wanted: '' });
+  if (size === undefined)
+    return bad({
+      code: id === undefined ? 'bay-needed' : 'bay-without-size',
+      path: '--bay',
+      found: id ?? '',
+      wanted: '',
+    });
   return good({ card: { ...card, bay: size }, bay: id });
 }
 
@@ -144,7 +160,8 @@ function bodyOf({ card, bay }: Plan, { layers, height_m, water_L }: BuildCard, g
       const [given, whole] = [card.mix[line], wholes[line]];
       if (given === undefined || whole === undefined || !whole.ok) continue;
       const share = count / given.count;
-      entered[`/layers/${put.length}/mass_kg`] = given.fill === undefined ? { amount: count, unit: measure } : { words: `${count} ${measure} ${given.fill}` };
+      entered[`/layers/${put.length}/mass_kg`] =
+        given.fill === undefined ? { amount: count, unit: measure } : { words: `${count} ${measure} ${given.fill}` };
       put.push({
         material,
         mass_kg: scaled(whole.value.mass_kg, share),
@@ -168,11 +185,22 @@ function bodyOf({ card, bay }: Plan, { layers, height_m, water_L }: BuildCard, g
   return good({ body, entered });
 }
 
-function amountOf({ measure, count, fill, packed }: CardLine): { measure: string; count: number; fill?: CardLine['fill']; packed?: boolean | undefined } {
+function amountOf({ measure, count, fill, packed }: CardLine): {
+  measure: string;
+  count: number;
+  fill?: CardLine['fill'];
+  packed?: boolean | undefined;
+} {
   return { measure, count, fill, packed };
 }
 
-function balanceInput({ mix, water_L, bay, ownSizes, packing_share }: BuildCardInput): Parameters<typeof mixBalance.run>[0] {
+function balanceInput({
+  mix,
+  water_L,
+  bay,
+  ownSizes,
+  packing_share,
+}: BuildCardInput): Parameters<typeof mixBalance.run>[0] {
   return {
     ingredients: mix.map((line) => {
       const { measure: _measure, count: _count, fill: _fill, packed: _packed, ...rest } = line;
@@ -206,7 +234,10 @@ interface Drawn {
   readonly session: Session;
 }
 
-async function writeHeap({ body, entered }: HeapDrafted, { card, text, when, session }: Drawn): Promise<Outcome<Answer>> {
+async function writeHeap(
+  { body, entered }: HeapDrafted,
+  { card, text, when, session }: Drawn,
+): Promise<Outcome<Answer>> {
   const heap = session.newId();
   const jotting = { kind: 'heap-built' as const, body, entered, about: [{ type: 'heap', id: heap }], when };
   const written = await recorded(session, [jotting], { silent: true });

@@ -16,7 +16,12 @@ export interface FeedOptions {
 }
 
 /** `loamwright feed`: a pail tipped into a standing heap, with what covered it. */
-export async function feed(name: string, typed: readonly string[], options: FeedOptions, session: Session): Promise<Outcome<Answer>> {
+export async function feed(
+  name: string,
+  typed: readonly string[],
+  options: FeedOptions,
+  session: Session,
+): Promise<Outcome<Answer>> {
   const when = readWhen(options.when ?? 'now', session.now(), session.zone);
   if (!when.ok) return when;
   const book = await readBook(session);
@@ -31,5 +36,9 @@ export async function feed(name: string, typed: readonly string[], options: Feed
   if (!put.ok) return put;
   const { layers, entered } = put.value;
   const body = { layers, ...(options.note !== undefined && { note: options.note }) };
-  return recorded(session, [{ kind: 'heap-fed', body, entered, about: [{ type: 'heap', id: heap.value }], when: when.value }], { heap: heap.value });
+  return recorded(
+    session,
+    [{ kind: 'heap-fed', body, entered, about: [{ type: 'heap', id: heap.value }], when: when.value }],
+    { heap: heap.value },
+  );
 }

@@ -29,25 +29,43 @@ export async function heap(typed: string | undefined, session: Session): Promise
 
 function overviewLine({ name, bay, headline, act }: HeapLine, { speaker, terminal }: Session): string {
   const place = bay === null ? name : speaker.say('cli.heap.inBay', { heap: name, bay });
-  return page(terminal.columns, [place], [`  ${speaker.tell(headline)}`, '  '], [`  ${speaker.tell(act.when)}: ${speaker.tell(act.what)}`, '  ']);
+  return page(
+    terminal.columns,
+    [place],
+    [`  ${speaker.tell(headline)}`, '  '],
+    [`  ${speaker.tell(act.when)}: ${speaker.tell(act.what)}`, '  '],
+  );
 }
 
 /** One heap's page in text. */
-export function heapPage(report: HeapReport, session: Session): string {
+function heapPage(report: HeapReport, session: Session): string {
   const { speaker, terminal, zone } = session;
   const { columns } = terminal;
   const dayOf = (instant: string): string => tellDay(instant, zone, speaker.locale);
   const since = speaker.say('cli.heap.since', { day: dayOf(report.begun) });
-  const place = report.bay === null ? report.name : speaker.say('cli.heap.inBay', { heap: report.name, bay: report.bay });
+  const place =
+    report.bay === null ? report.name : speaker.say('cli.heap.inBay', { heap: report.name, bay: report.bay });
   const picture = drawSeries(report, speaker, columns, dayOf);
   const acts = report.acts.map(({ instant, said }) => `${dayOf(instant)} ${speaker.tell(said)}`);
-  const made = report.made.length === 0 ? speaker.tell(report.madeNote) : `${speaker.list(report.made.map(({ said }) => speaker.tell(said)))}. ${speaker.tell(report.madeNote)}`;
+  const made =
+    report.made.length === 0
+      ? speaker.tell(report.madeNote)
+      : `${speaker.list(report.made.map(({ said }) => speaker.tell(said)))}. ${speaker.tell(report.madeNote)}`;
   const blocks = [
     page(columns, [`${place}, ${since}`], [speaker.tell(report.headline)]),
     actText(report.act, speaker, columns),
     picture,
     acts.length === 0 ? '' : page(columns, [`^  ${acts.join('; ')}`, '   ']),
-    ...(report.reading === null ? [] : [page(columns, ...[...report.reading.views, report.reading.sanitising, ...report.reading.notes].map((said): [string] => [speaker.tell(said)]))]),
+    ...(report.reading === null
+      ? []
+      : [
+          page(
+            columns,
+            ...[...report.reading.views, report.reading.sanitising, ...report.reading.notes].map((said): [string] => [
+              speaker.tell(said),
+            ]),
+          ),
+        ]),
     page(columns, [`${speaker.say('cli.heap.made')} ${made}`]),
     page(columns, ...report.safety.map((said): [string] => [speaker.tell(said)])),
     cautionText(report.cautions, speaker, columns),

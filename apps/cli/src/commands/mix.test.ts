@@ -10,7 +10,13 @@ beforeEach(() => {
 });
 afterEach(() => home.remove());
 
-const quarryLane = ['straw=30buckets', 'coffee-grounds=8buckets', 'goat bedding=2 barrows', 'leaves=6bags', 'hedge-chippings=3barrows'];
+const quarryLane = [
+  'straw=30buckets',
+  'coffee-grounds=8buckets',
+  'goat bedding=2 barrows',
+  'leaves=6bags',
+  'hedge-chippings=3barrows',
+];
 
 describe('mix', () => {
   it('says the answer as a sentence, then its ranges, chances and cautions', async () => {
@@ -29,13 +35,29 @@ describe('mix', () => {
     expect(ok).toBe(true);
     const { wanted_m3, use } = value as MixSolution;
     expect(wanted_m3).toBeCloseTo(1.728, 10);
-    expect(use.map(({ material }) => material)).toEqual(['straw', 'coffee-grounds', 'goat-bedding', 'autumn-leaves', 'hedge-chippings']);
+    expect(use.map(({ material }) => material)).toEqual([
+      'straw',
+      'coffee-grounds',
+      'goat-bedding',
+      'autumn-leaves',
+      'hedge-chippings',
+    ]);
   });
 
   it.each([
     [['grass=a lot'], /nearest there is|too little/u],
     [['coffee-grounds=1bucket'], /nearest there is|too little/u],
-    [['straw=9buckets', 'coffee-grounds=4buckets', 'goat bedding=half a barrow', 'grass=a-lot', '--bay', '1.2x1.2x1.2m'], /Left over/u],
+    [
+      [
+        'straw=9buckets',
+        'coffee-grounds=4buckets',
+        'goat bedding=half a barrow',
+        'grass=a-lot',
+        '--bay',
+        '1.2x1.2x1.2m',
+      ],
+      /Left over/u,
+    ],
   ])('has an answer for %j, with what is short and what would mend it', async (args, expected) => {
     const { code, out } = await home.run(['mix', ...args]);
     expect(code).toBe(0);

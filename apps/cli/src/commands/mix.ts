@@ -5,8 +5,8 @@ import {
   type CardLine,
   createDraws,
   good,
-  mixBalance,
   type MixSolution,
+  mixBalance,
   mixSolve,
   type Outcome,
   type StockLine,
@@ -74,7 +74,11 @@ async function best(asked: Asked, options: MixOptions): Promise<Outcome<Answer>>
 }
 
 /** A material on hand. What was not counted in a measure is counted in the person's usual bucket. */
-function stockLine({ material, doubtful, amount }: IngredientRead, i: number, { ingredients, holding, session }: Asked): StockLine {
+function stockLine(
+  { material, doubtful, amount }: IngredientRead,
+  i: number,
+  { ingredients, holding, session }: Asked,
+): StockLine {
   const twice = ingredients.findIndex((other) => other.material === material) !== i;
   const bucket = session.speaker.system === 'us' ? 'bucket-5gal' : 'bucket-20l';
   return {
@@ -102,7 +106,8 @@ function remember({ use, water_L }: MixSolution, stock: readonly StockLine[], { 
 function mixText(report: MixReport, { speaker, terminal }: Session): string {
   const { columns } = terminal;
   const { tell } = speaker;
-  const lines = (sayings: readonly Parameters<typeof tell>[0][]): string => page(columns, ...sayings.map((said): [string] => [tell(said)]));
+  const lines = (sayings: readonly Parameters<typeof tell>[0][]): string =>
+    page(columns, ...sayings.map((said): [string] => [tell(said)]));
   const all = [...report.use, ...report.unused];
   const blocks = [
     lines([report.answer]),
@@ -119,7 +124,10 @@ function mixText(report: MixReport, { speaker, terminal }: Session): string {
 }
 
 function exactly({ ingredients, bay, holding, session }: Asked, options: MixOptions): Outcome<Answer> {
-  const water = options.water === undefined ? good(undefined) : readMeasurement(options.water, 'liquid', '--water', session.speaker.system);
+  const water =
+    options.water === undefined
+      ? good(undefined)
+      : readMeasurement(options.water, 'liquid', '--water', session.speaker.system);
   if (!water.ok) return water;
   const input = {
     ingredients: ingredients.map(({ material, doubtful, amount }, i) => ({

@@ -17,17 +17,22 @@ describe('reckon', () => {
     expect(await home.run(['reckon'])).toMatchObject({ code: 0, out });
   });
 
-  it.each(catalogue.map(({ id }) => id))('%s does the work on its own example, and says what it rests on', async (id) => {
-    const example = (await home.run(['reckon', id, '--example'])).out;
-    const { ok, value } = await home.json(['reckon', id], { input: example });
-    expect(ok).toBe(true);
-    expect(value).toBeTypeOf('object');
-    expect((await home.run(['reckon', id], { input: example })).code).toBe(0);
-    const { input, output } = JSON.parse((await home.run(['reckon', id, '--schema'])).out);
-    expect(input.$schema).toContain('json-schema.org');
-    expect(output.type).toBe('object');
-    expect((await home.run(['reckon', id, '--sources'])).out).toMatch(/^- .+\((?:read in the source|from memory|worked out)/mu);
-  });
+  it.each(catalogue.map(({ id }) => id))(
+    '%s does the work on its own example, and says what it rests on',
+    async (id) => {
+      const example = (await home.run(['reckon', id, '--example'])).out;
+      const { ok, value } = await home.json(['reckon', id], { input: example });
+      expect(ok).toBe(true);
+      expect(value).toBeTypeOf('object');
+      expect((await home.run(['reckon', id], { input: example })).code).toBe(0);
+      const { input, output } = JSON.parse((await home.run(['reckon', id, '--schema'])).out);
+      expect(input.$schema).toContain('json-schema.org');
+      expect(output.type).toBe('object');
+      expect(flat((await home.run(['reckon', id, '--sources'])).out)).toMatch(
+        /- .+\((?:read in the source|from memory|worked out)/u,
+      );
+    },
+  );
 
   it('names the nearest for one it does not know', async () => {
     const { code, err } = await home.run(['reckon', 'mix-balanse']);

@@ -1,5 +1,14 @@
 import sources from '@loamwright/reference/sources.json' with { type: 'json' };
-import { bad, type Citation, catalogue, createDraws, good, type ListedCalculation, nearest, type Outcome } from '@loamwright/science';
+import {
+  bad,
+  type Citation,
+  catalogue,
+  createDraws,
+  good,
+  type ListedCalculation,
+  nearest,
+  type Outcome,
+} from '@loamwright/science';
 import type { Answer } from '../answer.ts';
 import { parseJson } from '../json.ts';
 import { outline } from '../outline.ts';
@@ -18,7 +27,11 @@ export interface ReckonOptions {
 const MOST_INPUT_BYTES = 16 * 1024 * 1024;
 
 /** `loamwright reckon`: one calculation of the catalogue, or what is in it. */
-export async function reckon(id: string | undefined, options: ReckonOptions, session: Session): Promise<Outcome<Answer>> {
+export async function reckon(
+  id: string | undefined,
+  options: ReckonOptions,
+  session: Session,
+): Promise<Outcome<Answer>> {
   if (options.list === true || id === undefined) return good(listing(session));
   const calculation = catalogue.find((one) => one.id === id);
   if (calculation === undefined) {

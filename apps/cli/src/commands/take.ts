@@ -45,6 +45,11 @@ async function writeFile(path: string, bundle: Bundle): Promise<Outcome<string>>
     return good(path);
   } catch (error) {
     rmSync(draft, { force: true });
-    return bad({ code: 'file-unwritable', path, found: error instanceof Error ? error.message : String(error), wanted: '' });
+    return bad({
+      code: 'file-unwritable',
+      path,
+      found: error instanceof Error ? error.message : String(error),
+      wanted: '',
+    });
   }
 }

@@ -1,5 +1,15 @@
 import type { Entered } from '@loamwright/daybook';
-import { type Amount, bad, type FillId, good, isEstimate, type Outcome, type Quantity, type VagueCountId, type VagueId } from '@loamwright/science';
+import {
+  type Amount,
+  bad,
+  type FillId,
+  good,
+  isEstimate,
+  type Outcome,
+  type Quantity,
+  type VagueCountId,
+  type VagueId,
+} from '@loamwright/science';
 import { allUnits, convert, type Unit, unitTable } from '@loamwright/units';
 import type { Names } from './names.ts';
 import { readNumber, wordsOf } from './number.ts';
@@ -81,7 +91,10 @@ export function readAmount(text: string, path: string, names: Names): Outcome<Am
   if (unit !== undefined) {
     if (typeof count === 'string' || counted.unsaid === true) return unreadable;
     const value = scaled(count, fill?.share ?? 1);
-    return good({ amount: { ...inSi(value, unit), packed }, entered: enteredAs(value, unitTable[unit].symbol, phrase) });
+    return good({
+      amount: { ...inSi(value, unit), packed },
+      entered: enteredAs(value, unitTable[unit].symbol, phrase),
+    });
   }
   const found = names.measure(name);
   if ('nearest' in found) return bad({ code: 'unknown-measure', path, found: name, wanted: found.nearest.join(', ') });
@@ -109,7 +122,8 @@ function readCount(list: readonly string[]): Counted | undefined {
   if (early !== undefined) return { count: 1, ...readFill(list) };
   if (list[0] === 'a' || list[0] === 'an') return { count: 1, ...readFill(list.slice(1)) };
   const number = readNumber(list);
-  if (number !== undefined) return number.value === 0 ? undefined : { count: number.value, ...readFill(withoutOf(number.rest)) };
+  if (number !== undefined)
+    return number.value === 0 ? undefined : { count: number.value, ...readFill(withoutOf(number.rest)) };
   return /^[-\d]/u.test(list[0] ?? '-') ? undefined : { count: 1, unsaid: true, ...readFill(list) };
 }
 

@@ -32,7 +32,11 @@ function readIngredient(text: string, names: Names): Outcome<IngredientRead> {
   const material = names.material(stuff);
   const doubtful = readDoubts(doubts, name, names);
   const amount = readAmount(text.slice(at + 1), stuff, names);
-  const problems = [...('nearest' in material ? [unknown(stuff, material.nearest, text.slice(0, LONGEST), names)] : []), ...problemsOf(doubtful), ...problemsOf(amount)];
+  const problems = [
+    ...('nearest' in material ? [unknown(stuff, material.nearest, text.slice(0, LONGEST), names)] : []),
+    ...problemsOf(doubtful),
+    ...problemsOf(amount),
+  ];
   if (problems.length > 0 || 'nearest' in material || !doubtful.ok || !amount.ok) return bad(...problems);
   return good({ material: material.id, doubtful: doubtful.value, ...amount.value });
 }

@@ -1,5 +1,14 @@
 import { bad, good, type Outcome } from '@loamwright/science';
-import { type Dimension, readQuantity, type ShownAs, type TypedQuantity, type Unit, type UnitSystem, unitFor, unitTable } from '@loamwright/units';
+import {
+  type Dimension,
+  readQuantity,
+  type ShownAs,
+  type TypedQuantity,
+  type Unit,
+  type UnitSystem,
+  unitFor,
+  unitTable,
+} from '@loamwright/units';
 
 /** A measurement, and whether its unit was said or taken from the settings. */
 export interface Measured extends TypedQuantity {
@@ -52,7 +61,10 @@ export interface BaySize {
 
 /** `1.2x1.2x1m`, `4x4x4 ft`, `1.2m x 120cm x 1m`: width, depth, height; the last unit counts for those that have none. */
 export function readBaySize(text: string, system: UnitSystem): BaySize | undefined {
-  const parts = text.toLowerCase().slice(0, 60).split(/\s*[x×*]\s*/u);
+  const parts = text
+    .toLowerCase()
+    .slice(0, 60)
+    .split(/\s*[x×*]\s*/u);
   const [width = '', depth = '', height = ''] = parts;
   if (parts.length !== 3) return undefined;
   const unit = unitOf(height) ?? unitFor('length', system);

@@ -34,7 +34,10 @@ export function namesFor(
   const materials = [...own.materials.map(ownNamed), ...allMaterials.map(({ id }) => named(speaker, 'material', id))];
   const measures = [
     ...own.measures.map(ownNamed),
-    ...usualFirst(allMeasures.map(({ id }) => id), speaker.system).map((id) => named(speaker, 'measure', id)),
+    ...usualFirst(
+      allMeasures.map(({ id }) => id),
+      speaker.system,
+    ).map((id) => named(speaker, 'measure', id)),
   ];
   const doubtful = doubtfulInputs.map(({ id }) => named(speaker, 'doubtful', id));
   return {
@@ -74,7 +77,9 @@ function find(typed: string, all: readonly Named[]): Found {
     all.find(({ words }) => words[0] === asked) ??
     all.find(({ words }) => words.includes(asked));
   if (found !== undefined) return { id: found.id };
-  const byWord = new Map(all.flatMap(({ id, words }) => [plain(id), ...words].map((word): [string, string] => [word, id])));
+  const byWord = new Map(
+    all.flatMap(({ id, words }) => [plain(id), ...words].map((word): [string, string] => [word, id])),
+  );
   const likely = nearest(asked, [...byWord.keys()]).map((word) => byWord.get(word) ?? word);
   return { nearest: [...new Set(likely)] };
 }

@@ -14,7 +14,17 @@ const dayWords: Readonly<Record<string, number>> = { today: 0, yesterday: 1 };
 
 const isoDay = /^(\d{4}-\d{2}-\d{2})(?:[ t](.+))?$/u;
 const ago = /^(\d{1,4}|an?|one|two|three|four|five|six|seven) (minute|hour|day|week)s? ago(?: (.+))?$/u;
-const spoken: Readonly<Record<string, number>> = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7 };
+const spoken: Readonly<Record<string, number>> = {
+  a: 1,
+  an: 1,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+};
 const clock = /^(?:at )?(\d{1,2})(?:[:.](\d{2}))? ?(am|pm)?$/u;
 const instant = /^\d{4}-\d{2}-\d{2}t\d{2}:\d{2}(?::\d{2}(?:\.\d{1,3})?)?(?:z|[+-]\d{2}:?\d{2})$/u;
 
@@ -74,7 +84,8 @@ function readDay(asked: string, here: Temporal.ZonedDateTime): WhenRead | undefi
 
 /** Today counts for its own name, unless "last" stands before it. */
 function daysBack(name: string, last: boolean, here: Temporal.ZonedDateTime): number | undefined {
-  const index = name.length < 3 ? -1 : weekdays.findIndex((weekday) => weekday === name || weekday.slice(0, 3) === name);
+  const index =
+    name.length < 3 ? -1 : weekdays.findIndex((weekday) => weekday === name || weekday.slice(0, 3) === name);
   if (index < 0) return undefined;
   const back = (here.dayOfWeek - 1 - index + 7) % 7;
   return last && back === 0 ? 7 : back;
@@ -87,7 +98,9 @@ function onDay(day: Temporal.PlainDate, time: string | undefined, here: Temporal
     return past(isToday && Temporal.ZonedDateTime.compare(noon, here) > 0 ? here : noon, 'day');
   }
   const plainTime = readTime(time);
-  return plainTime === undefined ? undefined : past(day.toZonedDateTime({ timeZone: here.timeZoneId, plainTime }), 'minute');
+  return plainTime === undefined
+    ? undefined
+    : past(day.toZonedDateTime({ timeZone: here.timeZoneId, plainTime }), 'minute');
 }
 
 function readClock(asked: string, here: Temporal.ZonedDateTime): WhenRead | undefined {

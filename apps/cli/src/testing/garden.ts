@@ -26,12 +26,19 @@ export interface Garden {
   readonly folder: string;
   run(args: readonly string[], around?: Around): Promise<Ran>;
   /** The answer of a command with `--json`. */
-  json(args: readonly string[], around?: Around): Promise<{ readonly ok: boolean; readonly value?: unknown; readonly problems?: readonly { readonly code: string }[] }>;
+  json(
+    args: readonly string[],
+    around?: Around,
+  ): Promise<{
+    readonly ok: boolean;
+    readonly value?: unknown;
+    readonly problems?: readonly { readonly code: string }[];
+  }>;
   remove(): void;
 }
 
 /** When the tests happen, unless they say otherwise: a Wednesday. */
-export const NOON = '2026-07-15T11:00:00.000Z';
+const NOON = '2026-07-15T11:00:00.000Z';
 
 export function garden(): Garden {
   const folder = mkdtempSync(join(tmpdir(), 'loamwright-cli-'));
@@ -52,7 +59,10 @@ export function garden(): Garden {
         columns: 80,
         answers: answers !== undefined,
         ask: async () => waiting.shift() ?? '',
-        input: async (most) => (input.length > most ? bad({ code: 'too-many-bytes', path: '-', found: '', wanted: String(most) }) : good(input)),
+        input: async (most) =>
+          input.length > most
+            ? bad({ code: 'too-many-bytes', path: '-', found: '', wanted: String(most) })
+            : good(input),
       },
     });
     return { code, out: out.join(''), err: err.join('') };

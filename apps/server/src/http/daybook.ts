@@ -1,7 +1,7 @@
 import { KeepingError } from '@loamwright/daybook';
 import type { Outcome, Problem } from '@loamwright/science';
 import type { BringReport } from '@loamwright/sync';
-import { Hono, type Context, type MiddlewareHandler } from 'hono';
+import { type Context, Hono, type MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import type { ContentfulStatusCode } from 'hono/utils/http-status';
 import { type Attempts, sameKey } from '../lan/key.ts';
@@ -21,7 +21,7 @@ export type DaybookEvent =
   | { readonly what: 'refused'; readonly code: string };
 
 /** Largest daybook file that is taken in: ten busy years with their photos are well below it. */
-export const MOST_BYTES: number = 256 * 1024 * 1024;
+const MOST_BYTES: number = 256 * 1024 * 1024;
 
 /** A daybook file is JSON line by line. Plain JSON is let in too: neither is a type that a form can send. */
 const FILE_TYPE = 'application/x-ndjson';
@@ -31,7 +31,11 @@ const DAYBOOK_FILE = 'loamwright-daybook.jsonl';
 /**
  * `GET` hands the daybook out as a file (204 when there is none yet), `POST` takes one in and reports what was new.
  */
-export function daybookRoutes(exchange: Exchange, log: (event: DaybookEvent) => void, mostBytes: number = MOST_BYTES): Hono {
+export function daybookRoutes(
+  exchange: Exchange,
+  log: (event: DaybookEvent) => void,
+  mostBytes: number = MOST_BYTES,
+): Hono {
   const routes = new Hono();
   routes.get('/', async (context) => {
     const taken = await exchange.take();
@@ -79,7 +83,12 @@ function noForms(): MiddlewareHandler {
   return async (context, next) => {
     const type = context.req.header('content-type') ?? '';
     if (takenTypes.includes(type.split(';')[0]?.trim().toLowerCase() ?? '')) return next();
-    return refuse(context, 415, { code: 'wrong-media-type', path: 'Content-Type', found: type.slice(0, 60), wanted: FILE_TYPE });
+    return refuse(context, 415, {
+      code: 'wrong-media-type',
+      path: 'Content-Type',
+      found: type.slice(0, 60),
+      wanted: FILE_TYPE,
+    });
   };
 }
 
@@ -90,7 +99,8 @@ function statusOf(problems: readonly Problem[]): ContentfulStatusCode {
 /** What to answer when the daybook's file could not do it. */
 export function keepingProblem(error: unknown): { status: ContentfulStatusCode; problem: Problem } {
   const found = error instanceof Error ? error.message : String(error);
-  if (!(error instanceof KeepingError)) return { status: 500, problem: { code: 'server-failed', path: '', found, wanted: '' } };
+  if (!(error instanceof KeepingError))
+    return { status: 500, problem: { code: 'server-failed', path: '', found, wanted: '' } };
   const status = { 'other-holding': 409, busy: 503, full: 507, 'too-large': 413 } as const;
   const known = error.code in status ? status[error.code as keyof typeof status] : 500;
   return { status: known, problem: { code: error.code, path: '', found, wanted: '' } };
@@ -103,7 +113,12 @@ export function keyNeeded(key: string, attempts: Attempts, addressOf: (context: 
     const wait_s = attempts.blocked_s(address);
     if (wait_s > 0) {
       context.header('retry-after', String(wait_s));
-      return refuse(context, 429, { code: 'too-many-wrong-keys', path: 'Authorization', found: '', wanted: String(wait_s) });
+      return refuse(context, 429, {
+        code: 'too-many-wrong-keys',
+        path: 'Authorization',
+        found: '',
+        wanted: String(wait_s),
+      });
     }
     const given = /^Bearer (\S{1,200})$/u.exec(context.req.header('authorization') ?? '')?.[1];
     if (given !== undefined && sameKey(given, key)) return next();

@@ -44,7 +44,12 @@ export function ownHostOnly(hosts: () => readonly string[]): MiddlewareHandler {
     const host = context.req.header('host') ?? '';
     const name = host.toLowerCase().replace(/:\d+$/u, '');
     if (hosts().includes(name)) return next();
-    return refuse(context, 421, { code: 'wrong-host', path: 'Host', found: host.slice(0, 100), wanted: hosts().join(', ') });
+    return refuse(context, 421, {
+      code: 'wrong-host',
+      path: 'Host',
+      found: host.slice(0, 100),
+      wanted: hosts().join(', '),
+    });
   };
 }
 

@@ -37,7 +37,10 @@ const virtual = /^(?:docker|br-|veth|virbr|vmnet|vboxnet|tun|tap|utun|zt|wg|tail
 /** The first part of a computer's name, in the form DNS allows; `computer` when nothing is left of it. */
 export function shortName(hostname: string): string {
   const [first = ''] = hostname.toLowerCase().split('.');
-  const cleaned = first.replace(/[^a-z0-9-]+/gu, '-').replace(/^-+|-+$/gu, '').slice(0, 63);
+  const cleaned = first
+    .replace(/[^a-z0-9-]+/gu, '-')
+    .replace(/^-+|-+$/gu, '')
+    .slice(0, 63);
   return cleaned === '' ? 'computer' : cleaned;
 }
 

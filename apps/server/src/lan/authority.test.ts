@@ -4,11 +4,11 @@ import { createServer } from 'node:https';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { connect, type PeerCertificate, checkServerIdentity } from 'node:tls';
+import { checkServerIdentity, connect, type PeerCertificate } from 'node:tls';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { reachOf } from './addresses.ts';
 import { type Authority, type Leaf, makeLeaf, openAuthority } from './authority.ts';
-import { serverCertificate, type SubjectName } from './certificate.ts';
+import { type SubjectName, serverCertificate } from './certificate.ts';
 
 const DAY_MS = 86_400_000;
 const now = new Date();
@@ -42,7 +42,9 @@ async function judged(leaf: Leaf, authority: Authority, name: string): Promise<s
       });
       socket.once('secureConnect', () => resolve(undefined));
       // Node has no code of its own for a name constraint that is not met: OpenSSL's words say it.
-      socket.once('error', (error: NodeJS.ErrnoException) => resolve(error.code === 'UNSPECIFIED' ? error.message : error.code));
+      socket.once('error', (error: NodeJS.ErrnoException) =>
+        resolve(error.code === 'UNSPECIFIED' ? error.message : error.code),
+      );
       socket.once('close', () => socket.destroy());
     });
   } finally {
@@ -95,22 +97,36 @@ describe('the authority', () => {
     open();
     const { privateKey } = generateKeyPairSync('ec', { namedCurve: 'P-256' });
     writeFileSync(join(folder, 'authority.key'), String(privateKey.export({ type: 'pkcs8', format: 'pem' })));
-    expect(openAuthority(folder, 'shed-pc', now)).toMatchObject({ ok: false, problems: [{ code: 'authority-broken' }] });
+    expect(openAuthority(folder, 'shed-pc', now)).toMatchObject({
+      ok: false,
+      problems: [{ code: 'authority-broken' }],
+    });
   });
 
   it.each(['authority.key', 'authority.crt'])('is refused when %s is damaged or gone', (name) => {
     open();
     writeFileSync(join(folder, name), 'rubbish');
-    expect(openAuthority(folder, 'shed-pc', now)).toMatchObject({ ok: false, problems: [{ code: 'authority-broken' }] });
+    expect(openAuthority(folder, 'shed-pc', now)).toMatchObject({
+      ok: false,
+      problems: [{ code: 'authority-broken' }],
+    });
     rmSync(join(folder, name));
-    expect(openAuthority(folder, 'shed-pc', now)).toMatchObject({ ok: false, problems: [{ code: 'authority-broken' }] });
-    expect(readFileSync(join(folder, name === 'authority.key' ? 'authority.crt' : 'authority.key'), 'utf8')).toContain('BEGIN');
+    expect(openAuthority(folder, 'shed-pc', now)).toMatchObject({
+      ok: false,
+      problems: [{ code: 'authority-broken' }],
+    });
+    expect(readFileSync(join(folder, name === 'authority.key' ? 'authority.crt' : 'authority.key'), 'utf8')).toContain(
+      'BEGIN',
+    );
   });
 
   it('is refused once it has ended', () => {
     open();
     const later = new Date(now.getTime() + 4000 * DAY_MS);
-    expect(openAuthority(folder, 'shed-pc', later)).toMatchObject({ ok: false, problems: [{ code: 'authority-broken' }] });
+    expect(openAuthority(folder, 'shed-pc', later)).toMatchObject({
+      ok: false,
+      problems: [{ code: 'authority-broken' }],
+    });
   });
 });
 
@@ -133,7 +149,9 @@ describe('a leaf', () => {
 
   it('is not trusted for an address it does not name', async () => {
     const authority = open();
-    expect(await judged(makeLeaf(authority, reach, now), authority, '192.168.1.21')).toBe('ERR_TLS_CERT_ALTNAME_INVALID');
+    expect(await judged(makeLeaf(authority, reach, now), authority, '192.168.1.21')).toBe(
+      'ERR_TLS_CERT_ALTNAME_INVALID',
+    );
   });
 
   it('still holds after the computer was renamed', async () => {

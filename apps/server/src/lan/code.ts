@@ -15,7 +15,9 @@ export function codeLines(text: string): readonly string[] {
     return y >= 0 && x >= 0 && y < modules.size && x < modules.size && modules.get(y, x) === 1;
   };
   return Array.from({ length: Math.ceil(size / 2) }, (_, line) => {
-    const cells = Array.from({ length: size }, (_, column) => cell(isDark(2 * line, column), isDark(2 * line + 1, column)));
+    const cells = Array.from({ length: size }, (_, column) =>
+      cell(isDark(2 * line, column), isDark(2 * line + 1, column)),
+    );
     return `\u001b[30;107m${cells.join('')}\u001b[0m`;
   });
 }
@@ -26,7 +28,12 @@ function cell(upper: boolean, lower: boolean): string {
 }
 
 /** Two blocks of lines beside one another; the left one's lines are all of one width. */
-export function beside(left: readonly string[], right: readonly string[], gap: string, leftWidth: number): readonly string[] {
+export function beside(
+  left: readonly string[],
+  right: readonly string[],
+  gap: string,
+  leftWidth: number,
+): readonly string[] {
   return Array.from({ length: Math.max(left.length, right.length) }, (_, i) =>
     `${left[i] ?? ' '.repeat(leftWidth)}${gap}${right[i] ?? ''}`.trimEnd(),
   );

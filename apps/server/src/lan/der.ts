@@ -57,7 +57,8 @@ export function time(moment: Date): Uint8Array {
 function base128(value: number): readonly number[] {
   const low = value & 0x7f;
   const groups = [low];
-  for (let rest = Math.floor(value / 128); rest > 0; rest = Math.floor(rest / 128)) groups.unshift((rest & 0x7f) | 0x80);
+  for (let rest = Math.floor(value / 128); rest > 0; rest = Math.floor(rest / 128))
+    groups.unshift((rest & 0x7f) | 0x80);
   return groups;
 }
 

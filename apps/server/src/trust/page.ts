@@ -41,18 +41,21 @@ export async function trustPage(speaker: Speaker, authority: Authority, address:
         <p>${say('trust.compare.text')}</p>
         <p class="quiet">${say('trust.compare.here')}<br /><code>${authority.fingerprint}</code></p>
       </section>
-      ${steps(say('trust.android.title'), [
-        say('trust.android.1', places),
-        say('trust.android.2'),
-        say('trust.android.3'),
-        say('trust.android.4', places),
-      ], say('trust.android.remove', places))}
-      ${steps(say('trust.ios.title'), [
-        say('trust.ios.1', places),
-        say('trust.ios.2'),
-        say('trust.ios.3'),
-        say('trust.ios.4', places),
-      ], say('trust.ios.remove', places))}
+      ${steps(
+        say('trust.android.title'),
+        [
+          say('trust.android.1', places),
+          say('trust.android.2'),
+          say('trust.android.3'),
+          say('trust.android.4', places),
+        ],
+        say('trust.android.remove', places),
+      )}
+      ${steps(
+        say('trust.ios.title'),
+        [say('trust.ios.1', places), say('trust.ios.2'), say('trust.ios.3'), say('trust.ios.4', places)],
+        say('trust.ios.remove', places),
+      )}
       ${steps(say('trust.other.title'), [say('trust.other.1', places), say('trust.other.2')], say('trust.other.remove', places))}
       <section>
         <h2>${say('trust.open.title')}</h2>

@@ -17,7 +17,11 @@ export async function checkBook(session: Session): Promise<Outcome<Answer>> {
     const text =
       findings.length === 0
         ? speaker.say('cli.check.sound', { count: report.counted })
-        : page(session.terminal.columns, [speaker.say('cli.check.unsound', { count: report.counted })], ...findings.map((text): [string, string] => [`- ${text}`, '  ']));
+        : page(
+            session.terminal.columns,
+            [speaker.say('cli.check.unsound', { count: report.counted })],
+            ...findings.map((text): [string, string] => [`- ${text}`, '  ']),
+          );
     return good({ value: report, text, ...(findings.length > 0 && { code: 1 as const }) });
   });
 }

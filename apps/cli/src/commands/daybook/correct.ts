@@ -33,7 +33,12 @@ export async function withdraw(typed: string, options: DaybookOptions, session: 
  *
  * Problems: `no-such-entry`, `amend-unreadable-kind`, `amend-other-kind`, `amend-nothing`, and those of logging.
  */
-export async function amend(typed: string, words: readonly string[], options: DaybookOptions, session: Session): Promise<Outcome<Answer>> {
+export async function amend(
+  typed: string,
+  words: readonly string[],
+  options: DaybookOptions,
+  session: Session,
+): Promise<Outcome<Answer>> {
   const book = await readBook(session);
   if (!book.ok) return book;
   const found = entryOf(book.value.entries, typed);
@@ -58,7 +63,15 @@ export async function amend(typed: string, words: readonly string[], options: Da
   const { holding } = book.value;
   // A bay's words begin with its name.
   const all = of === 'bay' ? [entry.about.find(({ type }) => type === 'bay')?.id ?? '', ...words] : words;
-  const asked: LogAsked = { of, typed: all, options, when: when.value, holding, names: namesOf(session, holding), session };
+  const asked: LogAsked = {
+    of,
+    typed: all,
+    options,
+    when: when.value,
+    holding,
+    names: namesOf(session, holding),
+    session,
+  };
   return logged(asked, asCorrection);
 }
 
@@ -69,10 +82,40 @@ function whenOf(options: DaybookOptions, entry: Entry, session: Session): Outcom
 }
 
 /** Whether an option of `log` says what the entry should have said. */
-function saysMore({ where, depth, probe, air, squeeze, smell, height, note, into, liquid, thickness, wall, roofed, from, out }: DaybookOptions): boolean {
-  return [where, depth, probe, air, squeeze, smell, height, note, into, liquid, thickness, wall, roofed, from, out].some(
-    (option) => option !== undefined,
-  );
+function saysMore({
+  where,
+  depth,
+  probe,
+  air,
+  squeeze,
+  smell,
+  height,
+  note,
+  into,
+  liquid,
+  thickness,
+  wall,
+  roofed,
+  from,
+  out,
+}: DaybookOptions): boolean {
+  return [
+    where,
+    depth,
+    probe,
+    air,
+    squeeze,
+    smell,
+    height,
+    note,
+    into,
+    liquid,
+    thickness,
+    wall,
+    roofed,
+    from,
+    out,
+  ].some((option) => option !== undefined);
 }
 
 function heapOf(entry: Entry): string | undefined {
@@ -104,7 +147,12 @@ function subjectOf(entry: Entry): LogAsked['of'] | undefined {
 
 const MOST_BODY_BYTES = 1024 * 1024;
 
-async function wholeBody(entry: Entry, options: DaybookOptions, when: WhenRead, session: Session): Promise<Outcome<Jotting>> {
+async function wholeBody(
+  entry: Entry,
+  options: DaybookOptions,
+  when: WhenRead,
+  session: Session,
+): Promise<Outcome<Jotting>> {
   if (!isKindId(entry.kind)) return bad({ code: 'amend-unreadable-kind', path: '', found: entry.kind, wanted: '' });
   const keptAmounts = entry.entered === undefined ? {} : { entered: entry.entered };
   const jotting = { kind: entry.kind, about: entry.about, when, amends: entry.id };
@@ -119,7 +167,12 @@ async function wholeBody(entry: Entry, options: DaybookOptions, when: WhenRead, 
   return body.ok ? good({ ...jotting, body: body.value } as unknown as Jotting) : body;
 }
 
-function amendFed(entry: Entry, words: readonly string[], { holding }: Book, { when, session }: { when: WhenRead; session: Session }): Promise<Outcome<Answer>> | Outcome<Answer> {
+function amendFed(
+  entry: Entry,
+  words: readonly string[],
+  { holding }: Book,
+  { when, session }: { when: WhenRead; session: Session },
+): Promise<Outcome<Answer>> | Outcome<Answer> {
   const ingredients = readIngredients(words, namesOf(session, holding));
   if (!ingredients.ok) return ingredients;
   const put = layersOf(ingredients.value, holding, session, false);

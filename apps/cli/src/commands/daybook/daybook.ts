@@ -8,7 +8,11 @@ import { list, show } from './list.ts';
 import type { DaybookOptions } from './options.ts';
 
 /** `loamwright daybook`: its lines; or one entry shown, corrected or taken back; or the whole of it checked. */
-export async function daybook(words: readonly string[], options: DaybookOptions, session: Session): Promise<Outcome<Answer>> {
+export async function daybook(
+  words: readonly string[],
+  options: DaybookOptions,
+  session: Session,
+): Promise<Outcome<Answer>> {
   if (options.forget === true) return forget(session);
   if (options.check === true) return checkBook(session);
   if (options.show !== undefined) return show(options.show, session);
@@ -28,7 +32,12 @@ function forget(session: Session): Outcome<Answer> {
     for (const end of besides) rmSync(file + end, { force: true });
     rmSync(lastMix, { force: true });
   } catch (error) {
-    return bad({ code: 'folder-unusable', path: file, found: error instanceof Error ? error.message : String(error), wanted: '' });
+    return bad({
+      code: 'folder-unusable',
+      path: file,
+      found: error instanceof Error ? error.message : String(error),
+      wanted: '',
+    });
   }
   return good({ value: { forgotten: file }, text: session.speaker.say('cli.demo.forgotten') });
 }

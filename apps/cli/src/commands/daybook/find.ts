@@ -18,7 +18,12 @@ export function entryOf(entries: readonly Entry[], typed: string): Outcome<Entry
   const [first] = found;
   if (first === undefined) return bad({ code: 'no-such-entry', path: '', found: typed.slice(0, 60), wanted: '' });
   if (found.some(({ id }) => id !== first.id)) {
-    return bad({ code: 'which-entry', path: '', found: typed.slice(0, 60), wanted: found.map(({ id }) => id).join(', ') });
+    return bad({
+      code: 'which-entry',
+      path: '',
+      found: typed.slice(0, 60),
+      wanted: found.map(({ id }) => id).join(', '),
+    });
   }
   return good(first);
 }

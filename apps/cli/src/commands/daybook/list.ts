@@ -50,7 +50,10 @@ function newestOf({ newest, all }: DaybookOptions): Outcome<number | undefined> 
 }
 
 /** When, the end of its id, what happened; under it what is remarkable about it. */
-function lineText({ entry, happened, zone, precision, said, remarks }: DaybookLine, { speaker, terminal }: Session): string {
+function lineText(
+  { entry, happened, zone, precision, said, remarks }: DaybookLine,
+  { speaker, terminal }: Session,
+): string {
   const when = tellInstant(happened, zone, precision, speaker.locale);
   const head = `${when}  ${shortId(entry)}  `;
   return page(

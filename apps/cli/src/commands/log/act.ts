@@ -27,7 +27,12 @@ type Acts = Readonly<Record<string, (asked: ActAsked) => Outcome<Jotting>>>;
 /** Everything that can be done to a heap with `log HEAP …`, by its word. */
 export const acts: Acts = { turned, watered, covered, uncovered, moved, finished, note };
 
-function jotting<Id extends Jotting['kind']>(asked: ActAsked, kind: Id, body: Jotting<Id>['body'], entered?: Jotting['entered']): Jotting<Id> {
+function jotting<Id extends Jotting['kind']>(
+  asked: ActAsked,
+  kind: Id,
+  body: Jotting<Id>['body'],
+  entered?: Jotting['entered'],
+): Jotting<Id> {
   return { kind, body, about: [{ type: 'heap', id: asked.heap }], when: asked.when, entered };
 }
 
@@ -60,7 +65,8 @@ function watered(asked: ActAsked): Outcome<Jotting> {
   if (!volume.ok) return volume;
   const typed = asked.options.liquid ?? 'water';
   const liquid = liquids.find((known) => known === typed);
-  if (liquid === undefined) return bad({ code: 'not-one-of', path: '--liquid', found: typed, wanted: liquids.join(', ') });
+  if (liquid === undefined)
+    return bad({ code: 'not-one-of', path: '--liquid', found: typed, wanted: liquids.join(', ') });
   const body = { volume_L: volume.value.volume_L, ...(liquid !== 'water' && { liquid }), ...withNote(asked) };
   return good(jotting(asked, 'watered', body, { '/volume_L': volume.value.entered }));
 }
@@ -68,7 +74,10 @@ function watered(asked: ActAsked): Outcome<Jotting> {
 const LITRES_PER_M3 = 1000;
 
 /** Water by the litre or gallon, or in buckets and cans. */
-function readVolume(text: string, { names, session }: ActAsked): Outcome<{ readonly volume_L: Quantity; readonly entered: Entered }> {
+function readVolume(
+  text: string,
+  { names, session }: ActAsked,
+): Outcome<{ readonly volume_L: Quantity; readonly entered: Entered }> {
   const measured = readMeasurement(text, 'liquid', 'watered', session.speaker.system);
   if (measured.ok) {
     const { si, value, unit } = measured.value;
@@ -81,7 +90,12 @@ function readVolume(text: string, { names, session }: ActAsked): Outcome<{ reado
     const each = session.settings.measures_L?.[amount.measure] ?? measureById(amount.measure)?.volume_L;
     if (each !== undefined) return good({ volume_L: times(each, amount.count), entered });
   }
-  return bad({ code: 'measurement-unreadable', path: 'watered', found: text.slice(0, 40), wanted: '20 L, 5 gal, 2 buckets' });
+  return bad({
+    code: 'measurement-unreadable',
+    path: 'watered',
+    found: text.slice(0, 40),
+    wanted: '20 L, 5 gal, 2 buckets',
+  });
 }
 
 function times(quantity: Quantity, count: number): Quantity {
@@ -96,7 +110,8 @@ function covered(asked: ActAsked): Outcome<Jotting> {
   const [first = 'other', second] = asked.rest;
   const typed = first === 'with' ? (second ?? '') : first;
   const cover = covers.find((known) => known === typed.toLowerCase());
-  if (cover === undefined) return bad({ code: 'not-one-of', path: 'covered', found: typed.slice(0, 40), wanted: covers.join(', ') });
+  if (cover === undefined)
+    return bad({ code: 'not-one-of', path: 'covered', found: typed.slice(0, 40), wanted: covers.join(', ') });
   const { thickness } = asked.options;
   if (thickness === undefined) return good(jotting(asked, 'covered', { cover, ...withNote(asked) }));
   const read = readMeasurement(thickness, 'depth', '--thickness', asked.session.speaker.system);

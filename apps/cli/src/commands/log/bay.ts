@@ -26,10 +26,12 @@ export function logBay({ typed, options, when, holding, session }: BayAsked): Ou
   const before = known.ok ? holding.bays.get(known.value)?.setUp.body : undefined;
   const text = rest.join(' ');
   const size = text === '' ? undefined : readBaySize(text, session.speaker.system);
-  if (text !== '' && size === undefined) return bad({ code: 'bay-unreadable', path: 'bay', found: text.slice(0, 60), wanted: '' });
+  if (text !== '' && size === undefined)
+    return bad({ code: 'bay-unreadable', path: 'bay', found: text.slice(0, 60), wanted: '' });
   const typedWall = options.wall ?? before?.wall ?? 'other';
   const wall = walls.find((one) => one === typedWall);
-  if (wall === undefined) return bad({ code: 'not-one-of', path: '--wall', found: typedWall.slice(0, 40), wanted: walls.join(', ') });
+  if (wall === undefined)
+    return bad({ code: 'not-one-of', path: '--wall', found: typedWall.slice(0, 40), wanted: walls.join(', ') });
   const roofed = options.roofed ?? before?.roofed;
   const body: Bodies['bay-set-up'] = {
     ...before,
@@ -40,6 +42,9 @@ export function logBay({ typed, options, when, holding, session }: BayAsked): Ou
     ...(options.note !== undefined && { note: options.note }),
   };
   const about = [{ type: 'bay', id: known.ok ? known.value : session.newId() }];
-  const entered = size === undefined ? undefined : { '/width_m': { words: text }, '/depth_m': { words: text }, '/height_m': { words: text } };
+  const entered =
+    size === undefined
+      ? undefined
+      : { '/width_m': { words: text }, '/depth_m': { words: text }, '/height_m': { words: text } };
   return good({ kind: 'bay-set-up', body, about, when, entered });
 }

@@ -14,7 +14,10 @@ export type Believed = { readonly typed: string | undefined } | { readonly answe
  * An odd reading is asked about and never refused. A person is asked on the spot; a program gets the question, with exit
  * code 2, and how to record it as it stands.
  */
-export async function believed(typed: TypedReading | undefined, { session, options }: LogAsked): Promise<Outcome<Believed>> {
+export async function believed(
+  typed: TypedReading | undefined,
+  { session, options }: LogAsked,
+): Promise<Outcome<Believed>> {
   const stands: Believed = { typed: undefined };
   if (typed === undefined || options.asTyped === true) return good(stands);
   const doubt = plausibilityOf(typed);
@@ -23,20 +26,34 @@ export async function believed(typed: TypedReading | undefined, { session, optio
   const { speaker, terminal, json } = session;
   if (json || !terminal.answers) {
     const text = `${question(words, session)}\n\n${page(terminal.columns, [speaker.say('cli.log.notRecorded')])}`;
-    return good({ answer: { value: { recorded: false, typed, ...doubt }, text, code: 2, problems: [oddProblem(words, session)] } });
+    return good({
+      answer: { value: { recorded: false, typed, ...doubt }, text, code: 2, problems: [oddProblem(words, session)] },
+    });
   }
   terminal.out(`${question(words, session)}\n${page(terminal.columns, [speaker.say('cli.log.choose')])}\n`);
   const answer = (await terminal.ask('> ')).trim();
   if (answer.toLowerCase() === 'k') return good(stands);
-  const chosen = /^[1-9]$/u.test(answer) ? words.suggestions.filter(isReading)[Number(answer) - 1]?.suggested : undefined;
+  const chosen = /^[1-9]$/u.test(answer)
+    ? words.suggestions.filter(isReading)[Number(answer) - 1]?.suggested
+    : undefined;
   if (chosen !== undefined) return good({ typed: `${chosen.value}${unitTable[chosen.unit].symbol}` });
   if (answer !== '') return good({ typed: answer });
   return good({ answer: { value: { recorded: false }, text: speaker.say('cli.log.left'), code: 2 } });
 }
 
-function oddProblem({ odd, suggestions }: DoubtWords, { speaker }: Session): { code: string; path: string; found: string; wanted: string } {
-  const meant = suggestions.flatMap(({ suggested }) => (suggested === undefined ? [] : [`${suggested.value}${unitTable[suggested.unit].symbol}`]));
-  return { code: 'reading-odd', path: 'temp_degC', found: odd.map((said) => speaker.tell(said)).join(' '), wanted: [...meant, '--as-typed'].join(' | ') };
+function oddProblem(
+  { odd, suggestions }: DoubtWords,
+  { speaker }: Session,
+): { code: string; path: string; found: string; wanted: string } {
+  const meant = suggestions.flatMap(({ suggested }) =>
+    suggested === undefined ? [] : [`${suggested.value}${unitTable[suggested.unit].symbol}`],
+  );
+  return {
+    code: 'reading-odd',
+    path: 'temp_degC',
+    found: odd.map((said) => speaker.tell(said)).join(' '),
+    wanted: [...meant, '--as-typed'].join(' | '),
+  };
 }
 
 type Suggested = DoubtWords['suggestions'][number];

@@ -12,7 +12,12 @@ import type { LogOptions } from './options.ts';
 import { type LogAsked, readLog } from './read.ts';
 
 /** `loamwright log`: a reading or an act on a heap; what came into the store; a bay; a note. */
-export async function log(subject: string, typed: readonly string[], options: LogOptions, session: Session): Promise<Outcome<Answer>> {
+export async function log(
+  subject: string,
+  typed: readonly string[],
+  options: LogOptions,
+  session: Session,
+): Promise<Outcome<Answer>> {
   const when = readWhen(options.when ?? 'now', session.now(), session.zone);
   if (!when.ok) return when;
   const book = await readBook(session);
@@ -29,7 +34,10 @@ export async function log(subject: string, typed: readonly string[], options: Lo
  *
  * @param mark what each jotting is given before it is written, as the entry that it corrects.
  */
-export async function logged(asked: LogAsked, mark: (jotting: Jotting) => Outcome<Jotting> = (jotting) => ({ ok: true, value: jotting })): Promise<Outcome<Answer>> {
+export async function logged(
+  asked: LogAsked,
+  mark: (jotting: Jotting) => Outcome<Jotting> = (jotting) => ({ ok: true, value: jotting }),
+): Promise<Outcome<Answer>> {
   const read = readLog(asked);
   if (!read.ok) return read;
   const { jottings, temperature } = read.value;

@@ -2,8 +2,8 @@ import type { Bodies, Entered, Heap, Point, Reading, Smell, Squeeze } from '@loa
 import { epoch_ms } from '@loamwright/daybook';
 import { bad, good, likely, type Outcome, type Problem, type TypedReading } from '@loamwright/science';
 import { unitTable } from '@loamwright/units';
-import type { WhenRead } from '../../grammar/when.ts';
 import { type Measured, readMeasurement } from '../../grammar/measurement.ts';
+import type { WhenRead } from '../../grammar/when.ts';
 import type { Session } from '../../session.ts';
 import type { LogOptions } from './options.ts';
 
@@ -40,7 +40,11 @@ export function readReading(
     if (!read.ok) problems.push(...read.problems);
     return read.ok ? read.value : undefined;
   };
-  const oneOf = <Word extends string>(text: string | undefined, words: readonly Word[], path: string): Word | undefined => {
+  const oneOf = <Word extends string>(
+    text: string | undefined,
+    words: readonly Word[],
+    path: string,
+  ): Word | undefined => {
     const word = words.find((known) => known === text?.toLowerCase());
     if (text !== undefined && word === undefined) {
       problems.push({ code: 'not-one-of', path, found: text.slice(0, 40), wanted: words.join(', ') });
@@ -79,7 +83,8 @@ function enteredOf({ value, unit }: Measured): Entered {
 function typedReading({ value, unit, unitTyped }: Measured, body: Reading, heap: Heap, when: WhenRead): TypedReading {
   const point = body.point ?? 'core';
   const before = heap.readings.filter(
-    (told) => told.entry.happened < when.happened && told.body.temp_degC !== undefined && (told.body.point ?? 'core') === point,
+    (told) =>
+      told.entry.happened < when.happened && told.body.temp_degC !== undefined && (told.body.point ?? 'core') === point,
   );
   const last = before.at(-1);
   const since = last?.entry.happened ?? '';
@@ -92,7 +97,9 @@ function typedReading({ value, unit, unitTyped }: Measured, body: Reading, heap:
     ...(last?.body.temp_degC !== undefined && {
       last_degC: likely(last.body.temp_degC),
       last_daysAgo: (epoch_ms(when.happened) - epoch_ms(since)) / MS_PER_DAY,
-      workedSince: heap.acts.some(({ kind, entry }) => works.includes(kind) && entry.happened > since && entry.happened <= when.happened),
+      workedSince: heap.acts.some(
+        ({ kind, entry }) => works.includes(kind) && entry.happened > since && entry.happened <= when.happened,
+      ),
     }),
     ...(air !== undefined && { air_degC: likely(air) }),
   };

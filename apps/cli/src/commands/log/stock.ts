@@ -1,4 +1,4 @@
-import { type Bodies, type Entered, type Holding, type StockOutReason } from '@loamwright/daybook';
+import type { Bodies, Entered, Holding, StockOutReason } from '@loamwright/daybook';
 import { bad, good, type Outcome } from '@loamwright/science';
 import type { Jotting } from '../../book.ts';
 import { readIngredients } from '../../grammar/ingredient.ts';
@@ -39,7 +39,11 @@ export function logStock({ typed, options, when, holding, names, session }: Stoc
     if (why !== undefined) {
       jottings.push({ kind: 'stock-out', about, when, entered, body: { ...amount.value, why, ...more } });
     } else {
-      const body: Bodies['stock-in'] = { ...amount.value, ...(options.from !== undefined && { supplier: options.from }), ...more };
+      const body: Bodies['stock-in'] = {
+        ...amount.value,
+        ...(options.from !== undefined && { supplier: options.from }),
+        ...more,
+      };
       jottings.push({ kind: 'stock-in', about, when, entered, body });
     }
   }
