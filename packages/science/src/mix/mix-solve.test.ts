@@ -40,6 +40,15 @@ describe('a stock that can make a good heap', () => {
     expect(mixSolve.output.safeParse(solution).success).toBe(true);
   });
 
+  it('tells half a barrow as half of one, and uses three half-full buckets as they come', () => {
+    const stock: readonly StockLine[] = [
+      { material: 'goat-bedding', amount: { measure: 'barrow', count: 1, fill: 'half' }, atLeast: 0.5 },
+      { material: 'coffee-grounds', amount: { measure: 'bucket-20l', count: 3, fill: 'half' }, atLeast: 1.5 },
+      buckets('straw', 9),
+    ];
+    expect(used(solve({ stock }))).toMatchObject({ 'goat-bedding': 0.5, 'coffee-grounds': 1.5 });
+  });
+
   it('judges it over the draws: a chance, not a promise', () => {
     const { met = 0, of = 0 } = solution.balance?.carbonToNitrogen_ratio?.chances.in ?? {};
     expect(of).toBe(256);

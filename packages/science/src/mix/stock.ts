@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { bad, good, type Outcome, type Problem } from '../catalogue/index.ts';
-import { type Amount, allMaterials, amountSchema, type FillId, type OwnSizes } from '../material/index.ts';
+import { likely } from '../estimate/index.ts';
+import { type Amount, allMaterials, amountSchema, type FillId, fillTimes, type OwnSizes } from '../material/index.ts';
 import { type Resolved, resolve, type Stuffed, stuffedShape, weighLikely } from './ingredient.ts';
 import { scaled } from './portion.ts';
 import type { Choice } from './programme.ts';
@@ -90,10 +91,20 @@ function rankByStorageLife(stock: readonly StockLine[]): readonly number[] {
   }
 }
 
+const partFills: readonly FillId[] = ['three-quarters', 'half', 'quarter'];
+
+/** What a measure that is only partly filled is of a full one: "half a barrow" is told as half of one. */
+function partOf(amount: Amount): number {
+  if (!('measure' in amount) || amount.fill === undefined || !partFills.includes(amount.fill)) return 1;
+  return likely(fillTimes[amount.fill]);
+}
+
 function countingOf({ amount, measure }: StockLine): Counting {
   const packed = amount.packed;
   if ('measure' in amount && (measure === undefined || measure === amount.measure)) {
-    return { measure: amount.measure, fill: amount.fill, packed };
+    return partOf(amount) === 1
+      ? { measure: amount.measure, fill: amount.fill, packed }
+      : { measure: amount.measure, packed };
   }
   return { measure: measure ?? USUAL_MEASURE, packed };
 }
@@ -115,7 +126,7 @@ function shelveOne(
   const all = weighLikely(resolved.value, line.amount, name, weighing);
   if (!all.ok) return all;
   const count = one.value.wet_kg > 0 ? Number((all.value.wet_kg / one.value.wet_kg).toFixed(COUNT_DIGITS)) : 0;
-  const limits = limitsOf(line, count, line.useAll === true ? count : stepMeasures[step], path);
+  const limits = limitsOf(line, count, line.useAll === true ? count : stepMeasures[step] * partOf(line.amount), path);
   if (!limits.ok) return limits;
   const { lowest, highest, measuresPerStep } = limits.value;
   const choice: Choice = { step: scaled(one.value, measuresPerStep), lowest, highest, rank };
