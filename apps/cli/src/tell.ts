@@ -12,7 +12,8 @@ export function tellProblem(speaker: Speaker, problem: Problem): string {
   const at = path === '' ? speaker.say('cli.whole') : harmless(path);
   const key = `problem.${code}`;
   if (code === 'not-for-heaps' || code === 'doubtful-alone') return tellDoubtful(speaker, problem, at);
-  if (isMessageKey(key)) return speaker.say(key, { path: at, found: harmless(found), wanted });
+  if (isMessageKey(key))
+    return speaker.say(key, { path: at, found: harmless(found), wanted, offers: wanted === '' ? 0 : 1 });
   return speaker.say('cli.problem.other', { code, path: at, found: harmless(found), wanted });
 }
 

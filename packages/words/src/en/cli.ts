@@ -161,9 +161,10 @@ export const cliEn = {
   'problem.act-unknown':
     '“{found}” is no temperature and nothing that can be logged of a heap. What would do: 148F, or one of: {wanted}.',
   'problem.reading-odd': '{found} Did you mean: {wanted}?',
-  'problem.no-such-heap': 'There is no heap called “{found}”. Nearest: {wanted}. See: loamwright heap',
+  'problem.no-such-heap':
+    'There is no heap called “{found}”.{offers, plural, =0 {} other { Nearest: {wanted}.}} See: loamwright heap',
   'problem.no-such-bay':
-    'There is no bay called “{found}”. Nearest: {wanted}. Set one up: loamwright log bay NAME 1.2x1.2x1m',
+    'There is no bay called “{found}”.{offers, plural, =0 {} other { Nearest: {wanted}.}} Set one up: loamwright log bay NAME 1.2x1.2x1m',
   'problem.which-heap': 'There is more than one heap called “{found}”. Give one by its id: {wanted}.',
   'problem.which-bay': 'There is more than one bay called “{found}”. Give one by its id: {wanted}.',
   'problem.no-such-entry': 'There is no entry whose id ends with “{found}”. See: loamwright daybook --all',
