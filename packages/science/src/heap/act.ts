@@ -169,7 +169,8 @@ const rules: readonly Rule[] = [
   {
     act: 'water',
     because: 'too-dry',
-    when: 'today',
+    // Waiting costs nothing but time, so it is never told as a thing of today.
+    when: 'in-a-few-days',
     checks: ['second-place'],
     holds: ({ dry, temp, input }) => input.squeeze === 'dusty' || (dry && temp < heapLimits_degC.sanitisingDay),
   },

@@ -175,6 +175,13 @@ describe('a heap that will not heat', () => {
     expect(meaning({ temp_degC: 35, point: 'edge', age_days: 30 }).act.act).toBe('probe-core');
   });
 
+  it('does not press for water where waiting costs only time', () => {
+    expect(meaning({ temp_degC: 6, age_days: 110, squeeze: 'crumbles' }).act).toMatchObject({
+      act: 'water',
+      when: 'in-a-few-days',
+    });
+  });
+
   it('is left alone while it is fed by the pail: such a bin need not be hot', () => {
     const told = meaning({ temp_degC: 31, point: 'middle', age_days: 120, sinceFeed_days: 2, squeeze: 'holds' });
     expect([told.act.act, told.act.because]).toEqual(['leave', 'still-fed']);
