@@ -85,7 +85,8 @@ function lately<What extends 'squeeze' | 'smell'>(heap: Heap, at: string, what: 
     ({ kind, entry }) =>
       ['turned', 'watered', 'heap-fed'].includes(kind) && entry.happened > told.entry.happened && entry.happened <= at,
   );
-  return worked ? undefined : told.body[what];
+  // Work clears what was squeezed or smelt before it, but not smoke: only another smell does.
+  return worked && told.body[what] !== 'smoke' ? undefined : told.body[what];
 }
 
 /** Whether a heap is still what it was built as: neither fed, parted nor brought together with others. */

@@ -60,6 +60,16 @@ describe('a heap from building to reading', () => {
     expect(text).not.toMatch(/Today: Turn it/u);
   });
 
+  it('does not forget smoke because water was poured on', async () => {
+    await buildAndRead();
+    await home.run(['log', 'First heap', '65C', '--where', 'core', '--smell', 'smoke'], at(19));
+    await home.run(['log', 'First heap', 'watered', '20L'], at(19));
+    const after = { at: '2026-07-19T12:00:00.000Z' };
+    const { out } = await home.run(['log', 'First heap', '66C', '--where', 'core'], after);
+    expect(out).toContain('! Fire:');
+    expect(out).not.toContain('Leave it alone');
+  });
+
   it('corrects and takes back by further entries, and the chain still checks', async () => {
     await buildAndRead();
     const [newest] = await lines(home);

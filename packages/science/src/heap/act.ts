@@ -29,6 +29,7 @@ export type ReadingActId = (typeof actIds)[number];
 export const reasonIds = [
   'may-be-fire',
   'smoke',
+  'was-fire-hot',
   'turning-limit',
   'turning-limit-dry',
   'turning-limit-ammonia',
@@ -101,6 +102,9 @@ const COOLING_FROM_DEGC = temperatureBandOf('operating-later').low_degC ?? heapL
 /** A turn of longer ago tells nothing about the heap of today. */
 const TURN_TELLS_UNTIL_DAYS = 28;
 
+/** How long a reading hot enough for fire keeps deciding, wherever the probe was. Our own judgement: a day of caution costs little. */
+const FIRE_TELLS_UNTIL_DAYS = 1;
+
 /** In the order in which they count: what can hurt comes first, what costs most by waiting next. The first that holds is the act. */
 const rules: readonly Rule[] = [
   {
@@ -116,6 +120,18 @@ const rules: readonly Rule[] = [
     when: 'now',
     checks: ['second-place', 'second-thermometer'],
     holds: ({ input }) => input.smell === 'smoke',
+  },
+  {
+    act: 'check-fire',
+    because: 'was-fire-hot',
+    when: 'now',
+    checks: ['second-place', 'second-thermometer', 'smell'],
+    // A cooler reading elsewhere, or a sudden fall, is no sign that the hot one was wrong.
+    holds: ({ input }) =>
+      (input.earlier ?? []).some(
+        ({ before_days, temp_degC }) =>
+          before_days <= FIRE_TELLS_UNTIL_DAYS && likely(temp_degC) >= heapLimits_degC.fire,
+      ),
   },
   {
     act: 'turn-with-brown',

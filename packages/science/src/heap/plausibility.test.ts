@@ -32,6 +32,17 @@ describe('an odd reading is asked about', () => {
     );
   });
 
+  it('195 °F the day after 60 °F: fire is named beside the slip of the finger', () => {
+    const { odd, cautions } = plausibilityOf({
+      value: 195,
+      unit: 'degF',
+      last_degC: fahrenheit(60),
+      last_daysAgo: 0.1,
+    });
+    expect(odd).toContain('rose-fast');
+    expect(cautions).toEqual(['fire']);
+  });
+
   it('1482 °F: a point is missing', () => {
     expect(asked({ value: 1482, unit: 'degF' })).toContain('point-missing 148.2 degF');
   });

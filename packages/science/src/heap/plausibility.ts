@@ -2,7 +2,7 @@ import { convert } from '@loamwright/units';
 import { z } from 'zod';
 import { type Calculation, good } from '../catalogue/index.ts';
 import { type CautionId, cautionIds, inOrder } from '../caution/index.ts';
-import { citationsOf, plausible } from './bands.ts';
+import { citationsOf, heapLimits_degC, plausible } from './bands.ts';
 import { type Candidate, type Slip, slips, slipsOf, type TemperatureUnit } from './slip.ts';
 
 /** A reading as it was typed, and what it can be held against. */
@@ -109,7 +109,8 @@ export function plausibilityOf(typed: TypedReading): Plausibility {
     temp_degC,
     odd,
     suggestions: suggestionsFor(typed, odd),
-    cautions: inOrder(odd.includes('too-hot') ? ['fire'] : []),
+    // Whatever else is odd: who is in danger must not be told of a slip of the finger alone.
+    cautions: inOrder(temp_degC >= heapLimits_degC.fire ? ['fire'] : []),
   };
 }
 

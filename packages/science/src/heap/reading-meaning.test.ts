@@ -175,6 +175,16 @@ describe('a heap that will not heat', () => {
     expect(meaning({ temp_degC: 35, point: 'edge', age_days: 30 }).act.act).toBe('probe-core');
   });
 
+  it('keeps to fire for a day after a fire-hot reading, whatever is read since and wherever', () => {
+    const since = (before_days: number, point: 'core' | 'edge') =>
+      meaning({ temp_degC: 60, age_days: 9, earlier: [{ before_days, temp_degC: 85, point }] });
+    for (const point of ['core', 'edge'] as const) {
+      expect(since(0.1, point).act).toMatchObject({ act: 'check-fire', because: 'was-fire-hot', when: 'now' });
+      expect(since(0.1, point).cautions[0]).toBe('fire');
+    }
+    expect(since(1.5, 'edge').act.act).not.toBe('check-fire');
+  });
+
   it('does not press for water where waiting costs only time', () => {
     expect(meaning({ temp_degC: 6, age_days: 110, squeeze: 'crumbles' }).act).toMatchObject({
       act: 'water',
@@ -255,6 +265,7 @@ describe('the acts', () => {
       { ...base, smell: 'smoke' },
       { ...base, temp_degC: 73 },
       { ...base, temp_degC: 73, squeeze: 'dusty' },
+      { ...base, earlier: [{ before_days: 0.5, temp_degC: 85, point: 'edge' }] },
       { ...base, temp_degC: 73, smell: 'ammonia' },
       { ...base, temp_degC: 60, smell: 'ammonia' },
       { ...base, smell: 'rotten' },

@@ -97,6 +97,8 @@ export const readingEn = {
 
   'reading.because.may-be-fire':
     'Above about {fire} a heap may go on heating by itself, without microbes; just as often the probe is wrong.',
+  'reading.because.was-fire-hot':
+    'Within the last day a reading here was hot enough for fire. A cooler one since, or in another place, does not show that it was wrong.',
   'reading.because.smoke': 'A smell of smoke or scorching is fire until the opposite is shown.',
   'reading.because.turning-limit': 'The published limit for turning is {turning}.',
   'reading.because.turning-limit-dry': 'It is over the turning limit of {turning}, and too dry to cool itself.',
@@ -127,6 +129,7 @@ export const readingEn = {
   'reading.because.in-the-bands': 'It is working, and nothing calls for a turn.',
 
   'reading.waiting.may-be-fire': 'Waiting may cost the heap and what stands beside it.',
+  'reading.waiting.was-fire-hot': 'Waiting may cost the heap and what stands beside it.',
   'reading.waiting.smoke': 'Waiting may cost the heap and what stands beside it.',
   'reading.waiting.turning-limit': 'Each day of waiting kills more of the microbes that work, and drives off nitrogen.',
   'reading.waiting.turning-limit-dry': 'Each day of waiting dries it further, and a dry hot heap is how fires begin.',
