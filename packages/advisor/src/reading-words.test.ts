@@ -35,6 +35,7 @@ const acts: Readonly<Record<ReadingActId, true>> = {
 const reasons: Readonly<Record<ReadingReasonId, true>> = {
   'may-be-fire': true,
   smoke: true,
+  'was-fire-hot': true,
   'turning-limit': true,
   'turning-limit-dry': true,
   'turning-limit-ammonia': true,
