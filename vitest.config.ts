@@ -12,6 +12,7 @@ export default defineConfig({
       {
         test: {
           name: 'unit',
+          setupFiles: ['tests/seed.ts'],
           include: ['{reference,packages,apps,scripts,tests}/**/*.test.{ts,tsx}'],
           exclude: ['**/node_modules/**', '**/dist/**', 'tests/browser/**'],
           testTimeout: unitTimeout_ms,

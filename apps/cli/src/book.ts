@@ -73,10 +73,13 @@ async function readEntries(session: Session): Promise<Outcome<readonly Entry[]>>
 
 /** Writes entries down, all or none, and gives them back sealed. */
 export async function writeDown(session: Session, jottings: readonly Jotting[]): Promise<Outcome<readonly Entry[]>> {
-  const known = deviceOf(session);
-  if (!known.ok) return known;
-  const { device } = known.value;
   return withKeeping(session, async (keeping) => {
+    const known = deviceOf(
+      session,
+      (await keeping.tips()).map((tip) => tip.device),
+    );
+    if (!known.ok) return known;
+    const device = known.value;
     const holding = (await keeping.holding()) ?? session.newId();
     const drafts = jottings.map((jotting) =>
       draftOf(jotting.kind, headerOf(session, { device, holding }, jotting), jotting.body),

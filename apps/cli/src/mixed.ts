@@ -1,5 +1,13 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { type BuildCardInput, bad, buildCard, check, type Outcome } from '@loamwright/science';
+import {
+  type Amount,
+  amountSchema,
+  type BuildCardInput,
+  bad,
+  buildCard,
+  check,
+  type Outcome,
+} from '@loamwright/science';
 import { z } from 'zod';
 import { parseJson } from './json.ts';
 import type { Session } from './session.ts';
@@ -9,17 +17,22 @@ import { writeWhole } from './settings.ts';
 export interface LastMix {
   /** The mix as a build card takes it; where no bay was said, a bay of one metre stands in for it. */
   readonly card: BuildCardInput;
+  /** The amount of each line, with its spread. */
+  readonly amounts: readonly Amount[];
   /** Whether the bay's size was said. */
   readonly baySaid: boolean;
   /** Id of the bay, where it is written down. */
   readonly bay?: string | undefined;
 }
 
-const lastMixSchema: z.ZodType<LastMix> = z.strictObject({
-  card: buildCard.input,
-  baySaid: z.boolean(),
-  bay: z.string().optional(),
-});
+const lastMixSchema: z.ZodType<LastMix> = z
+  .strictObject({
+    card: buildCard.input,
+    amounts: z.array(amountSchema),
+    baySaid: z.boolean(),
+    bay: z.string().optional(),
+  })
+  .refine(({ card, amounts }) => card.mix.length === amounts.length, 'an amount for each line');
 
 /** Remembers a mix. A folder that can't be written to is no reason to withhold the answer. */
 export function rememberMix(mix: LastMix, session: Session): void {

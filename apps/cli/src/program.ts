@@ -25,15 +25,19 @@ export async function runProgram(args: readonly string[], surroundings: Surround
   let code: ExitCode = 0;
   const { terminal } = surroundings;
   const speaker = createSpeaker({ locale: 'en', system: 'metric' });
-  const program = commands(speaker, async (options, work) => {
+  const asJson = args.includes('--json');
+  const program = commands(speaker, asJson, surroundings, async (options, work) => {
     code = await runCommand(options, work, surroundings);
   });
-  program.configureOutput({ writeOut: terminal.out, writeErr: terminal.err, getOutHelpWidth: () => terminal.columns });
   try {
     await program.parseAsync([...args], { from: 'user' });
   } catch (error) {
     if (!(error instanceof CommanderError)) throw error;
     code = error.exitCode === 0 ? 0 : 2;
+    if (code !== 0 && asJson) {
+      const problem = { code: 'command-line', path: '', found: error.message, wanted: 'loamwright --help' };
+      terminal.out(`${JSON.stringify({ ok: false, problems: [problem] }, null, 2)}\n`);
+    }
   }
   return code;
 }
@@ -71,9 +75,16 @@ function tellAll(problems: readonly Problem[], speaker: Speaker, { terminal }: S
 
 type Run = (options: CommonOptions, work: Work) => Promise<void>;
 
-function commands(speaker: Speaker, run: Run): Command {
+function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings, run: Run): Command {
   const say = (key: MessageKey): string => speaker.say(key);
   const program = new Command('loamwright')
+    // Before any command is made: each takes over what stands here then.
+    .configureOutput({
+      writeOut: terminal.out,
+      writeErr: asJson ? () => undefined : terminal.err,
+      getOutHelpWidth: () => terminal.columns,
+      getErrHelpWidth: () => terminal.columns,
+    })
     .description(say('cli.title'))
     .version(packageFacts.version, '--version', say('cli.option.version'))
     .helpOption('-h, --help', say('cli.option.help'))

@@ -7,6 +7,8 @@ import {
   createDraws,
   type Draws,
   type Estimate,
+  type FillId,
+  fillTimes,
   good,
   isEstimate,
   knownMaterial,
@@ -81,7 +83,7 @@ export function cardLine(
   if ('measure' in amount) {
     const { measure, fill } = amount;
     const count = likely(typeof amount.count === 'string' ? vagueCount[amount.count] : amount.count);
-    return good({ ...stuff, measure, count, fill, packed });
+    return good({ ...stuff, measure, packed, ...told(count, fill) });
   }
   const draws = createDraws();
   const sized = sizedOf({ material, amount }, holding, session, draws);
@@ -95,6 +97,27 @@ export function cardLine(
   if (!counts.ok) return counts;
   const count = Math.max(LEAST_COUNT, Math.round(summarise(counts.value).p50 / LEAST_COUNT) * LEAST_COUNT);
   return good({ ...stuff, measure, count, packed });
+}
+
+const partFills: readonly FillId[] = ['three-quarters', 'half', 'quarter'];
+
+/** Measures that are only partly filled are told as parts of full ones: three half barrows as one and a half. */
+function told(count: number, fill: FillId | undefined): Pick<CardLine, 'count' | 'fill'> {
+  if (fill === undefined || !partFills.includes(fill)) return { count, fill };
+  return { count: count * likely(fillTimes[fill]) };
+}
+
+/**
+ * So many measures, as told, of what was given: what was filled by eye keeps the spread of that.
+ *
+ * @param count full measures
+ */
+export function laid(given: Amount, measure: string, count: number): Amount {
+  const { packed } = given;
+  const fill = 'measure' in given && given.measure === measure ? given.fill : undefined;
+  if (fill === undefined || !partFills.includes(fill)) return { measure, count, fill, packed };
+  const times = fillTimes[fill];
+  return { measure, count: scaled(times, count / likely(times)), packed };
 }
 
 /** So many times a quantity. */

@@ -65,14 +65,21 @@ export function openSession(options: CommonOptions, surroundings: Surroundings):
   });
 }
 
-/** The session's device, remembered from the first entry on. A data folder copied to another computer becomes another device. */
-export function deviceOf(session: Session): Outcome<{ readonly device: string; readonly session: Session }> {
-  const { settings, folder } = session;
+/**
+ * Who writes. A device keeps its id as long as its entries lie here and the data folder stays on its computer: were the
+ * entries lost or the folder copied and the id kept, two entries would claim one number.
+ *
+ * @param known the devices that have written into this daybook.
+ */
+export function deviceOf(session: Session, known: readonly string[]): Outcome<string> {
+  const { settings, folder, demo, newId } = session;
+  const book = demo ? 'demo' : 'own';
   const computer = hostname();
-  if (settings.device?.computer === computer) return good({ device: settings.device.id, session });
-  const device = { id: session.newId(), computer };
-  const kept = writeSettings(folder.settings, { ...settings, device });
-  return kept.ok ? good({ device: device.id, session: { ...session, settings: kept.value } }) : kept;
+  const before = settings.devices?.[book];
+  if (before !== undefined && before.computer === computer && known.includes(before.id)) return good(before.id);
+  const device = { id: newId(), computer };
+  const kept = writeSettings(folder.settings, { ...settings, devices: { ...settings.devices, [book]: device } });
+  return kept.ok ? good(device.id) : kept;
 }
 
 function readUnits(said: string | undefined): Outcome<UnitSystem | undefined> {

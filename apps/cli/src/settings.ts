@@ -4,21 +4,29 @@ import { bad, check, good, type Outcome } from '@loamwright/science';
 import type { UnitSystem } from '@loamwright/units';
 import { z } from 'zod';
 
+/** A writer of entries, and the computer on which it became one. */
+export interface Device {
+  readonly id: string;
+  readonly computer: string;
+}
+
 /** What is remembered in a data folder beside the daybook: settings, never facts. */
 export interface Settings {
   readonly units?: UnitSystem | undefined;
   /** The person who writes, as an entry names them. */
   readonly by?: string | undefined;
-  /** This program as a writer of entries, and the computer on which it became one. */
-  readonly device?: { readonly id: string; readonly computer: string } | undefined;
+  /** This program as a writer of entries, of the person's own daybook and of the demo garden's. */
+  readonly devices?: { readonly own?: Device | undefined; readonly demo?: Device | undefined } | undefined;
   /** The grower's own sizes, litres by measure. */
   readonly measures_L?: Readonly<Record<string, number>> | undefined;
 }
 
+const deviceSchema: z.ZodType<Device> = z.strictObject({ id: z.string(), computer: z.string() });
+
 const settingsSchema: z.ZodType<Settings> = z.looseObject({
   units: z.enum(['us', 'metric']).optional(),
   by: z.string().optional(),
-  device: z.strictObject({ id: z.string(), computer: z.string() }).optional(),
+  devices: z.strictObject({ own: deviceSchema.optional(), demo: deviceSchema.optional() }).optional(),
   measures_L: z.record(z.string(), z.number().positive()).optional(),
 });
 

@@ -1,14 +1,15 @@
 import { type BuildCardReport, buildCardReport } from '@loamwright/advisor';
 import type { Bodies, Entered, Holding, LayerPut } from '@loamwright/daybook';
 import {
+  type Amount,
   type BuildCard,
   type BuildCardInput,
   bad,
   buildCard,
-  type CardLine,
   createDraws,
   good,
   type MixBalance,
+  type MixBalanceInput,
   mixBalance,
   type Outcome,
   type Quantity,
@@ -23,7 +24,7 @@ import { readMeasurement } from '../grammar/measurement.ts';
 import { readWhen, type WhenRead } from '../grammar/when.ts';
 import { namesOf } from '../holding.ts';
 import { lastMix } from '../mixed.ts';
-import { cardLine, isRaw, scaled, weighed } from '../put.ts';
+import { cardLine, isRaw, scaled, type Weighed, weighed } from '../put.ts';
 import { recorded } from '../recorded.ts';
 import type { Session } from '../session.ts';
 import { withSizes } from '../sizes.ts';
@@ -39,9 +40,12 @@ export interface BuildOptions {
   readonly size?: readonly string[] | undefined;
 }
 
-/** What is built: the card's input, and which bay it stands in, where that is written down. */
+/** What is built. */
 interface Plan {
   readonly card: BuildCardInput;
+  /** For each line of the card the amount as it is weighed, and as it was given. */
+  readonly amounts: readonly { readonly amount: Amount; readonly given?: Entered | undefined }[];
+  /** The bay it stands in, where that is written down. */
   readonly bay: string | undefined;
 }
 
@@ -85,7 +89,8 @@ function planFromLast(options: BuildOptions, holding: Holding, session: Session)
     options.bay === undefined
       ? good({ ...(baySaid && { size: card.bay }), ...(bayThen !== undefined && { id: bayThen }) })
       : bayMeant(options.bay, holding, session);
-  return planned({ ...card, ...(water.value !== undefined && { water_L: water.value }) }, bay);
+  const amounts = last.value.amounts.map((amount) => ({ amount }));
+  return planned({ ...card, ...(water.value !== undefined && { water_L: water.value }) }, amounts, bay);
 }
 
 function planFromTyped(
@@ -109,11 +114,12 @@ function planFromTyped(
       ...(water.value !== undefined && { water_L: water.value }),
       ...(ownSizes !== undefined && { ownSizes }),
     },
+    ingredients.value.map(({ amount, entered }) => ({ amount, given: entered })),
     bay,
   );
 }
 
-function planned(card: Omit<BuildCardInput, 'bay'>, bay: Outcome<BayMeant>): Outcome<Plan> {
+function planned(card: Omit<BuildCardInput, 'bay'>, amounts: Plan['amounts'], bay: Outcome<BayMeant>): Outcome<Plan> {
   if (!bay.ok) return bay;
   const { id, size } = bay.value;
   if (size === undefined)
@@ -123,7 +129,7 @@ function planned(card: Omit<BuildCardInput, 'bay'>, bay: Outcome<BayMeant>): Out
       found: id ?? '',
       wanted: '',
     });
-  return good({ card: { ...card, bay: size }, bay: id });
+  return good({ card: { ...card, bay: size }, amounts, bay: id });
 }
 
 const LITRES_PER_M3 = 1000;
@@ -147,11 +153,12 @@ interface HeapDrafted {
 }
 
 /** The heap as it is laid: its layers from the ground up, each weighed as its part of what goes in. */
-function bodyOf({ card, bay }: Plan, { layers, height_m, water_L }: BuildCard, ground: Ground): Outcome<HeapDrafted> {
+function bodyOf(plan: Plan, { layers, height_m, water_L }: BuildCard, ground: Ground): Outcome<HeapDrafted> {
+  const { card, bay, amounts } = plan;
   const { options, holding, session, when } = ground;
-  const wholes = card.mix.map((line) => weighed({ material: line.material, amount: amountOf(line) }, holding, session));
+  const wholes = card.mix.map(({ material }, line) => weighedLine(material, amounts[line]?.amount, ground));
   const problems = wholes.flatMap((one) => (one.ok ? [] : one.problems));
-  const balance = mixBalance.run(balanceInput(card), { draws: createDraws() });
+  const balance = mixBalance.run(balanceInput(plan), { draws: createDraws() });
   if (!balance.ok || problems.length > 0) return bad(...problems, ...(balance.ok ? [] : balance.problems));
   const put: LayerPut[] = [];
   const entered: Record<string, Entered> = {};
@@ -160,8 +167,8 @@ function bodyOf({ card, bay }: Plan, { layers, height_m, water_L }: BuildCard, g
       const [given, whole] = [card.mix[line], wholes[line]];
       if (given === undefined || whole === undefined || !whole.ok) continue;
       const share = count / given.count;
-      entered[`/layers/${put.length}/mass_kg`] =
-        given.fill === undefined ? { amount: count, unit: measure } : { words: `${count} ${measure} ${given.fill}` };
+      const told = enteredFor(amounts[line], share, { amount: count, unit: measure });
+      if (told !== undefined) entered[`/layers/${put.length}/mass_kg`] = told;
       put.push({
         material,
         mass_kg: scaled(whole.value.mass_kg, share),
@@ -185,32 +192,25 @@ function bodyOf({ card, bay }: Plan, { layers, height_m, water_L }: BuildCard, g
   return good({ body, entered });
 }
 
-function amountOf({ measure, count, fill, packed }: CardLine): {
-  measure: string;
-  count: number;
-  fill?: CardLine['fill'];
-  packed?: boolean | undefined;
-} {
-  return { measure, count, fill, packed };
+/** A part of what was counted is a count too; of what was weighed or guessed, the person gave no part. */
+function enteredFor(line: Plan['amounts'][number] | undefined, share: number, counted: Entered): Entered | undefined {
+  if (share === 1 && line?.given !== undefined) return line.given;
+  return line !== undefined && 'measure' in line.amount ? counted : undefined;
 }
 
-function balanceInput({
-  mix,
-  water_L,
-  bay,
-  ownSizes,
-  packing_share,
-}: BuildCardInput): Parameters<typeof mixBalance.run>[0] {
-  return {
-    ingredients: mix.map((line) => {
-      const { measure: _measure, count: _count, fill: _fill, packed: _packed, ...rest } = line;
-      return { ...rest, amount: amountOf(line) };
-    }),
-    water_L,
-    bay,
-    ownSizes,
-    packing_share,
-  };
+function weighedLine(material: string, amount: Amount | undefined, { holding, session }: Ground): Outcome<Weighed> {
+  if (amount === undefined) throw new RangeError(`no amount of ${material}`);
+  return weighed({ material, amount }, holding, session);
+}
+
+function balanceInput({ card, amounts }: Plan): MixBalanceInput {
+  const { mix, water_L, bay, ownSizes, packing_share } = card;
+  const ingredients = mix.flatMap((line, i): MixBalanceInput['ingredients'] => {
+    const { measure: _measure, count: _count, fill: _fill, packed: _packed, ...rest } = line;
+    const amount = amounts[i]?.amount;
+    return amount === undefined ? [] : [{ ...rest, amount }];
+  });
+  return { ingredients, water_L, bay, ownSizes, packing_share };
 }
 
 /** What is kept of the reckoning: so that later advice knows what the heap was thought to be. */

@@ -1,6 +1,7 @@
 import { type MixReport, mixReport } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import {
+  type Amount,
   bad,
   type CardLine,
   createDraws,
@@ -20,6 +21,7 @@ import { namesOf } from '../holding.ts';
 import { rememberMix, STAND_IN_BAY } from '../mixed.ts';
 import { outline } from '../outline.ts';
 import { stuffed } from '../own.ts';
+import { laid } from '../put.ts';
 import type { Session } from '../session.ts';
 import { withSizes } from '../sizes.ts';
 import { loadSolver } from '../solver.ts';
@@ -90,16 +92,24 @@ function stockLine(
 }
 
 function remember({ use, water_L }: MixSolution, stock: readonly StockLine[], { bay, session }: Asked): void {
-  const lines = use.flatMap(({ stock: i, measure, count }): readonly CardLine[] => {
-    const line = stock[i];
-    if (line === undefined || count === 0) return [];
-    const { amount, measure: _counted, atLeast: _least, atMost: _most, keepBack: _kept, useAll: _all, ...rest } = line;
-    const how = 'measure' in amount ? { fill: amount.fill, packed: amount.packed } : { packed: amount.packed };
-    return [{ ...rest, measure, count, ...how }];
+  const used = use.flatMap(({ stock: i, measure, count }): readonly { line: CardLine; amount: Amount }[] => {
+    const given = stock[i];
+    if (given === undefined || count === 0) return [];
+    const { amount, measure: _counted, atLeast: _least, atMost: _most, keepBack: _kept, useAll: _all, ...rest } = given;
+    return [{ line: { ...rest, measure, count, packed: amount.packed }, amount: laid(amount, measure, count) }];
   });
   const ownSizes = session.settings.measures_L;
-  const card = { mix: lines, water_L, bay: bay.size ?? STAND_IN_BAY, ...(ownSizes !== undefined && { ownSizes }) };
-  rememberMix({ card, baySaid: bay.size !== undefined, ...(bay.id !== undefined && { bay: bay.id }) }, session);
+  const card = {
+    mix: used.map(({ line }) => line),
+    water_L,
+    bay: bay.size ?? STAND_IN_BAY,
+    ...(ownSizes !== undefined && { ownSizes }),
+  };
+  const amounts = used.map(({ amount }) => amount);
+  rememberMix(
+    { card, amounts, baySaid: bay.size !== undefined, ...(bay.id !== undefined && { bay: bay.id }) },
+    session,
+  );
 }
 
 /** The answer as a sentence, then what is behind it, what is short, and what to mind. */

@@ -25,6 +25,7 @@ export async function trustPage(speaker: Speaker, authority: Authority, address:
   <head>
     <meta charset="utf-8" />
     <meta name="viewport" content="width=device-width, initial-scale=1" />
+    <link rel="icon" href="/icon.svg" type="image/svg+xml" />
     <title>${say('trust.title')}</title>
     <style>
       ${raw(trustStyle)}

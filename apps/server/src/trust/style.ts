@@ -16,6 +16,8 @@ body { margin: 0 auto; max-width: 38rem; padding: 1.125rem 1.125rem 2rem; backgr
 section, details { border-top: 1px solid var(--rule); margin-top: 1.5rem; padding-top: 0.75rem; }
 details + details { margin-top: 0.75rem; }
 summary { min-height: 3rem; display: flex; align-items: center; cursor: pointer; font-weight: bold; color: var(--brand); }
+summary::before { content: "+"; width: 1.25rem; }
+details[open] summary::before { content: "−"; }
 h2 { margin: 0 0 0.5rem; font-size: 1.125rem; color: var(--brand); }
 ol { padding-left: 1.5rem; }
 li { margin-bottom: 0.75rem; }

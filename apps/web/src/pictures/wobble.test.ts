@@ -12,10 +12,12 @@ describe('a wavering line', () => {
         (to, seed, reach) => {
           const points = waver({ from: 10, to, y: 50, seed, reach });
           expect([points[0]?.[0], points.at(-1)?.[0]]).toEqual([10, to]);
-          for (const [, y] of points) expect(Math.abs(y - 50)).toBeLessThanOrEqual(reach);
+          // Around y = 50 a double is rounded by some 1e-14 px: a thousand millionth of a pixel is more than that.
+          for (const [, y] of points) expect(Math.abs(y - 50)).toBeLessThanOrEqual(reach + 1e-9);
           expect(waver({ from: 10, to, y: 50, seed, reach })).toEqual(points);
         },
       ),
+      { seed: 22 },
     );
   });
 });
