@@ -1,9 +1,9 @@
 import type { Holding } from '@loamwright/daybook';
 import type { BuildCard, CardLayer, CautionId } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
-import { measured } from './measured.ts';
+import { type Counted, countedOf } from './measured.ts';
 import { type PermitWords, permitWords } from './mix-report.ts';
-import { materialName, someOf } from './names.ts';
+import { materialName } from './names.ts';
 import { height, liquid, say, sayOf } from './saying.ts';
 
 /** One layer of the card, to scale and in words. */
@@ -57,8 +57,7 @@ export function buildCardReport(card: BuildCard, holding: Holding): BuildCardRep
 
 function layerWords(layer: CardLayer, holding: Holding): CardLayerWords {
   const { role, bottom_m, height_m, parts, water_L, starter } = layer;
-  const some = (part: { readonly material: string; readonly measure: string; readonly count: number }): Saying =>
-    someOf(holding, part.material, measured(part.measure, part.count));
+  const some = (part: Counted): Saying => countedOf(holding, part);
   const stuff = parts.map(some);
   return {
     role,

@@ -69,6 +69,72 @@ describe('a mix in words', () => {
   });
 });
 
+describe('amounts are told as the grower means them', () => {
+  const answer = (stock: MixSolveInput['stock']): string =>
+    us.tell(mixReport(solved({ stock, wanted_m3: 0.2 }), empty).answer);
+  const straw = { material: 'straw', amount: { measure: 'bucket-20l', count: 9 } } as const;
+
+  it('half a barrow is half a barrow', () => {
+    const told = answer([
+      { material: 'goat-bedding', amount: { measure: 'barrow', count: 1, fill: 'half' }, atLeast: 0.5 },
+      straw,
+    ]);
+    expect(told).toContain('half a barrow of goat bedding');
+    expect(told).not.toContain('1 barrow');
+  });
+
+  it('three half-full buckets are one and a half, and a bucket three quarters full is no whole one', () => {
+    const told = answer([
+      { material: 'coffee-grounds', amount: { measure: 'bucket-20l', count: 3, fill: 'half' }, useAll: true },
+      {
+        material: 'grass-clippings',
+        amount: { measure: 'bucket-20l', count: 1, fill: 'three-quarters' },
+        useAll: true,
+      },
+      straw,
+    ]);
+    expect(told).toContain('1.5 buckets of coffee grounds');
+    expect(told).toContain('0.75 buckets of grass clippings');
+  });
+
+  it('heaped and pressed-down measures are told where that is not how they usually come', () => {
+    const told = answer([
+      { material: 'coffee-grounds', amount: { measure: 'bucket-20l', count: 2, fill: 'heaped' }, useAll: true },
+      { material: 'autumn-leaves', amount: { measure: 'bin-bag', count: 1, packed: true }, useAll: true },
+      { material: 'straw', amount: { measure: 'straw-bale', count: 1, packed: true } },
+    ]);
+    expect(told).toContain('2 buckets (heaped) of coffee grounds');
+    expect(told).toContain('1 bin bag (pressed down) of');
+    expect(told).not.toMatch(/bales? \(/u);
+  });
+
+  it('what would mend a mix is counted in the same way', () => {
+    const solution = solved({
+      stock: [
+        { material: 'grass-clippings', amount: { measure: 'bucket-20l', count: 3, fill: 'heaped' } },
+        { material: 'autumn-leaves', amount: { measure: 'bucket-20l', count: 2, fill: 'heaped' } },
+      ],
+    });
+    const mends = mixReport(solution, empty).mends.map((saying) => us.tell(saying));
+    expect(solution.mends.some(({ fetch }) => fetch.some(({ onHand }) => onHand))).toBe(true);
+    expect(mends.join(' ')).toMatch(/buckets \(heaped\) of/u);
+  });
+
+  it('nobody doubts that half a barrow, all of it laid, is there', () => {
+    const report = mixReport(
+      solved({
+        stock: [
+          { material: 'goat-bedding', amount: { measure: 'barrow', count: 1, fill: 'half' }, useAll: true },
+          straw,
+        ],
+        wanted_m3: 0.2,
+      }),
+      empty,
+    );
+    expect(report.use.find(({ material }) => material === 'goat-bedding')?.doubt).toBeNull();
+  });
+});
+
 describe('a mix that can’t be good', () => {
   const report = mixReport(grass, empty);
 
@@ -98,6 +164,24 @@ describe('a build card in words', () => {
     expect(us.tell(report.layers[0]?.said ?? report.height)).toMatch(/^Base: .*hedge chippings\.$/u);
     const watered = report.layers.filter(({ water }) => water !== null).length;
     expect(watered).toBe(card.layers.filter(({ water_L }) => water_L > 0).length);
+  });
+
+  it('tells half-full and heaped measures as they are', () => {
+    const laid = buildCard.run(
+      {
+        mix: [
+          { material: 'goat-bedding', measure: 'barrow', count: 1, fill: 'half' },
+          { material: 'straw', measure: 'bucket-20l', count: 4, fill: 'heaped' },
+        ],
+        bay: { width_m: 0.5, depth_m: 0.5, height_m: 1 },
+      },
+      needs,
+    );
+    if (!laid.ok) throw new Error(JSON.stringify(laid.problems));
+    const lines = buildCardReport(laid.value, empty).layers.map(({ said }) => us.tell(said));
+    expect(lines.join(' ')).toContain('0.25 barrows of goat bedding');
+    expect(lines.join(' ')).not.toMatch(/1 barrow|half a barrow/u);
+    expect(lines.join(' ')).toMatch(/\d buckets? \(heaped\) of straw/u);
   });
 
   it('tells chopping, notes, permits and the starter', () => {

@@ -9,8 +9,8 @@ import {
   type Permit,
 } from '@loamwright/science';
 import type { Place, Saying } from '@loamwright/words';
-import { measured } from './measured.ts';
-import { materialName, someOf } from './names.ts';
+import { countedOf } from './measured.ts';
+import { materialName } from './names.ts';
 import { bulk, density, liquid, mass, say, sayOf, smallMass, temperature } from './saying.ts';
 
 type Standing = MixSolution['standing'];
@@ -113,7 +113,7 @@ const SURE_ENOUGH = 0.9;
 
 function usedWords(used: Used, holding: Holding): UsedWords {
   const { material, stock, measure, count, left, because, enough } = used;
-  const amount = (of: number): Saying => someOf(holding, material, measured(measure, of));
+  const amount = (of: number): Saying => countedOf(holding, { ...used, count: of });
   const name = materialName(holding, material);
   return {
     material,
@@ -167,7 +167,7 @@ function lackAmount(code: Lack['code'], amount_kg: number, amount_L: number): Pl
 
 function mendWords({ fetch, standing }: Mend, holding: Holding): Saying {
   return say('advisor.mix.mend', {
-    stuff: fetch.map(({ material, measure, count }) => someOf(holding, material, measured(measure, count))),
+    stuff: fetch.map((one) => countedOf(holding, one)),
     outcome: sayOf('advisor.mix.then', standing),
   });
 }

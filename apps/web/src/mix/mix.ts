@@ -68,19 +68,10 @@ async function work(input: MixSolveInput): Promise<Worked> {
 export function cardInput(solution: MixSolution, bins: Bins, ownSizes: OwnMeasures, holding: Holding): BuildCardInput {
   const { width_m, depth_m, height_m } = bins.bay;
   return {
-    mix: solution.use.flatMap(({ stock, measure, count }): readonly CardLine[] => {
+    mix: solution.use.flatMap(({ stock, measure, count, fill, packed }): readonly CardLine[] => {
       const item = bins.items[stock];
       if (item === undefined || count <= 0) return [];
-      const { amount } = item;
-      return [
-        {
-          ...stuffed(holding, item.material),
-          measure,
-          count,
-          ...('fill' in amount && amount.fill !== undefined ? { fill: amount.fill } : {}),
-          ...(amount.packed === undefined ? {} : { packed: amount.packed }),
-        },
-      ];
+      return [{ ...stuffed(holding, item.material), measure, count, fill, packed }];
     }),
     water_L: solution.water_L,
     bay: { width_m, depth_m, height_m },

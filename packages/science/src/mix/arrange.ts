@@ -1,4 +1,5 @@
 import type { Material } from '../material/index.ts';
+import type { Filled } from './filled.ts';
 import { ABOUT_M, measuresFor, type Pile, repeatsFor, shareOut, shareWater_L } from './layers.ts';
 import { mixParameters } from './parameters.ts';
 
@@ -18,8 +19,8 @@ export const noteCodes = [
 ] as const;
 export type NoteCode = (typeof noteCodes)[number];
 
-/** Measures of one line of the mix. */
-export interface CardPart {
+/** Measures of one line of the mix, filled as that line says. */
+export interface CardPart extends Filled {
   /** Position in the mix. */
   readonly line: number;
   readonly material: string;
@@ -41,17 +42,25 @@ export interface CardLayer {
 }
 
 /** A line of the mix with what laying it needs to know, all likely. */
-export interface Laid {
-  readonly line: number;
-  readonly material: string;
-  readonly measure: string;
-  readonly count: number;
+export interface Laid extends CardPart {
   readonly published: Material;
   readonly moisture_pctWet: number;
   /** All of it spread over the bay, m. */
   readonly height_m: number;
   /** Water all of it can take up, litres. */
   readonly room_L: number;
+}
+
+/** A part as the card shows it. */
+function partOf({ line, material, measure, count, fill, packed }: CardPart): CardPart {
+  return {
+    line,
+    material,
+    measure,
+    count,
+    ...(fill === undefined ? {} : { fill }),
+    ...(packed === undefined ? {} : { packed }),
+  };
 }
 
 /** A part with its likely height and the water it can take up. */
@@ -149,8 +158,7 @@ function pilesOf(kind: readonly Laid[]): readonly Pile[] {
 
 function shareOf(one: Laid, count: number): Share {
   const part = count / one.count;
-  const { line, material, measure } = one;
-  return { line, material, measure, count, height_m: one.height_m * part, room_L: one.room_L * part };
+  return { ...partOf(one), count, height_m: one.height_m * part, room_L: one.room_L * part };
 }
 
 /** Takes a height of the first fitting material off the mix. */
@@ -224,7 +232,7 @@ function toScale(
     const starter = started?.get(draft);
     const layer = {
       role: draft.role,
-      parts: draft.shares.map(({ line, material, measure, count }) => ({ line, material, measure, count })),
+      parts: draft.shares.map(partOf),
       bottom_m,
       height_m,
       water_L: water[i] ?? 0,

@@ -2,8 +2,9 @@ import { z } from 'zod';
 import { type Calculation, good, type Outcome } from '../catalogue/index.ts';
 import { type CautionId, inOrder } from '../caution/index.ts';
 import { type Draws, type Estimate, estimateSchema, likely, summarise } from '../estimate/index.ts';
-import { type FillId, fillIds, type OwnSizes } from '../material/index.ts';
-import { arrange, type CardLayer, type Laid, type NoteCode, noteCodes, roles } from './arrange.ts';
+import { fillIds, type OwnSizes } from '../material/index.ts';
+import { arrange, type CardLayer, type CardPart, type Laid, type NoteCode, noteCodes, roles } from './arrange.ts';
+import type { Filled } from './filled.ts';
 import { heightInBay_m } from './geometry.ts';
 import {
   type Ingredient,
@@ -19,11 +20,9 @@ import { mixCautionIds, mixSources } from './sources.ts';
 import { roomForWater_L } from './water.ts';
 
 /** A material of the chosen mix, in the grower's measures. */
-export interface CardLine extends Stuffed {
+export interface CardLine extends Stuffed, Filled {
   readonly measure: string;
   readonly count: number;
-  readonly fill?: FillId | undefined;
-  readonly packed?: boolean | undefined;
   /** Tells two lines of one material apart. */
   readonly line?: string | undefined;
 }
@@ -72,17 +71,24 @@ const lineSchema: z.ZodType<CardLine> = z.strictObject({
   line: z.string().min(1).optional(),
 });
 
-const partSchema = z.strictObject({ material: z.string(), measure: z.string(), count: z.number().positive() });
+const starterShape = { material: z.string(), measure: z.string(), count: z.number().positive() };
+
+const partSchema: z.ZodType<CardPart> = z.strictObject({
+  ...starterShape,
+  line: z.int().min(0),
+  fill: z.enum(fillIds).optional(),
+  packed: z.boolean().optional(),
+});
 
 const outputSchema: z.ZodType<BuildCard> = z.strictObject({
   layers: z.array(
     z.strictObject({
       role: z.enum(roles),
-      parts: z.array(partSchema.extend({ line: z.int().min(0) })),
+      parts: z.array(partSchema),
       bottom_m: z.number().min(0),
       height_m: z.number().min(0),
       water_L: z.number().min(0),
-      starter: partSchema.optional(),
+      starter: z.strictObject(starterShape).optional(),
     }),
   ),
   repeats: z.int().min(0),
@@ -117,6 +123,8 @@ function run(input: BuildCardInput, { draws }: { readonly draws: Draws }): Outco
       material: ingredient.given.material,
       measure: given?.measure ?? '',
       count: given?.count ?? 0,
+      fill: given?.fill,
+      packed: given?.packed,
       published,
       moisture_pctWet: likely(known.quantities.moisture_pctWet ?? 0),
       height_m: heightInBay_m(volume_m3 * packing, bay),

@@ -29,6 +29,7 @@ export {
   type Starter,
 } from './build-card.ts';
 export { bulkDensityFromBucket } from './bulk-density-from-bucket.ts';
+export { type Filled, shareOfFull } from './filled.ts';
 export type { Ingredient, Permitted, Stuffed } from './ingredient.ts';
 export { type MixBalance, type MixBalanceInput, mixBalance } from './mix-balance.ts';
 export type { Bay, MixInput } from './mix-input.ts';

@@ -204,13 +204,15 @@ export function weigh(
     const dry_kg = wet_kg * (1 - at(moisture, i) / 100);
     const ofDry = (share_pctDry: Float64Array): number => (dry_kg * at(share_pctDry, i)) / 100;
     const carbon_kg = counted * ofDry(carbon);
+    const nitrogen_kg = counted * ofDry(nitrogen);
     return {
       wet_kg,
       dry_kg,
       volatileSolids_kg: ofDry(volatileSolids),
       carbon_kg,
       degradableCarbon_kg: carbon_kg * at(degradable, i),
-      nitrogen_kg: counted * ofDry(nitrogen),
+      nitrogen_kg,
+      availableNitrogen_kg: nitrogen_kg * at(degradable, i),
       phosphorus_kg: ofDry(phosphorus),
       potassium_kg: ofDry(potassium),
       volume_m3: liquid ? 0 : at(sized.value.volume_m3, i),

@@ -6,12 +6,12 @@ import { mixParameters } from './parameters.ts';
 import { scaled } from './portion.ts';
 import type { Choice, Wanted } from './programme.ts';
 import { type Found, search } from './search.ts';
-import type { Shelf } from './stock.ts';
+import type { Counting, Shelf } from './stock.ts';
 
 /** A material to have more of, or to fetch. */
 export interface Extra {
   readonly material: string;
-  readonly measure: string;
+  readonly counting: Counting;
   readonly measuresPerStep: number;
   readonly onHand: boolean;
   readonly choice: Choice;
@@ -127,9 +127,8 @@ function moreOf(shelf: Shelf, used: number, wanted: Wanted): readonly Extra[] {
   if (used < choice.highest || choice.step.volume_m3 <= 0) return [];
   const whole = measuresPerStep === count ? 1 : measuresPerStep;
   const step = scaled(choice.step, whole / measuresPerStep);
-  const { measure } = counting;
   const limited = { step, lowest: 0, highest: enough(step.volume_m3, wanted), rank: choice.rank };
-  return [{ material: given.material, measure, measuresPerStep: whole, onHand: true, choice: limited }];
+  return [{ material: given.material, counting, measuresPerStep: whole, onHand: true, choice: limited }];
 }
 
 /** Steps that alone fill the wanted volume. */
@@ -159,7 +158,7 @@ export function candidatesOf(options: {
     if (step.value.volume_m3 <= 0) continue;
     const highest = enough(step.value.volume_m3, wanted);
     const choice = { step: step.value, lowest: 0, highest, rank: onHand.length + i };
-    extras.push({ material, measure, measuresPerStep, onHand: false, choice });
+    extras.push({ material, counting: { measure }, measuresPerStep, onHand: false, choice });
   }
   return good(extras);
 }

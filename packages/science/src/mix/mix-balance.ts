@@ -1,8 +1,17 @@
 import { z } from 'zod';
 import { type Calculation, good, type Outcome } from '../catalogue/index.ts';
 import { type CautionId, inOrder } from '../caution/index.ts';
-import { type Draws, type Estimate, estimateSchema, summarise } from '../estimate/index.ts';
-import { type Judged, judge, judgedSchema } from './bands.ts';
+import {
+  type Draws,
+  drawsOf,
+  type Estimate,
+  estimateSchema,
+  fromPublished,
+  percent,
+  summarise,
+} from '../estimate/index.ts';
+import { bandTable, type Judged, judge, judgedSchema } from './bands.ts';
+import { fateDraws, heat_MJ, likelyFate, nitrogenAtRisk_kg } from './fate.ts';
 import { heightInBay_m } from './geometry.ts';
 import { type Permitted, permittedShape } from './ingredient.ts';
 import {
@@ -16,8 +25,10 @@ import {
   weighMix,
 } from './mix-input.ts';
 import { mixParameters } from './parameters.ts';
+import { settlingRoom_pctVolume } from './porosity.ts';
 import { built, type Portion, portionMoisture_pctWet, portionRatio } from './portion.ts';
 import { mixCautionIds, mixSources } from './sources.ts';
+import { type PHTendency, pHTendencyOf, saltyOf } from './tendency.ts';
 import { type Warning, warningSchema, warningsOf } from './warnings.ts';
 
 export interface MixBalanceInput extends MixInput {
@@ -56,6 +67,20 @@ export interface MixBalance {
   readonly potassium_kg: Estimate;
   readonly potassium_pctDry: Estimate;
   readonly potassiumAsK2O_kg: Estimate;
+  /** Heat it would give if everything in it that rots in one composting did, MJ for each m³. */
+  readonly heat_MJPerM3: Estimate;
+  /** Nitrogen that may leave it, mostly as ammonia; how much of it goes hangs on turning, rain, cover and pH. */
+  readonly nitrogenAtRisk_kg: Estimate;
+  /** The same as a share; absent where nothing brings nitrogen. */
+  readonly nitrogenAtRisk_pctNitrogen?: Estimate | undefined;
+  /** Volume it may lose by settling before its air space falls below the reasonable band. */
+  readonly settlingRoom_pctVolume: Estimate;
+  /** Volume once it is ready. */
+  readonly ready_m3: Estimate;
+  /** Which ingredients pull its pH down or up at first; the pH itself is not reckoned. */
+  readonly pH: PHTendency;
+  /** Ingredients that bring salt; how much is not known. */
+  readonly salty: readonly string[];
   readonly warnings: readonly Warning[];
   readonly cautions: readonly CautionId[];
 }
@@ -87,9 +112,18 @@ export const mixBalanceSchema: z.ZodType<MixBalance> = z.strictObject({
   potassium_kg: estimateSchema('Potassium as the element, kg.'),
   potassium_pctDry: estimateSchema('Potassium as the element, % of dry mass.'),
   potassiumAsK2O_kg: estimateSchema('Potassium told as K2O, kg.'),
+  heat_MJPerM3: estimateSchema('Heat if everything rots that does in one composting, MJ/m³.'),
+  nitrogenAtRisk_kg: estimateSchema('Nitrogen that may leave it, kg.'),
+  nitrogenAtRisk_pctNitrogen: estimateSchema('Nitrogen that may leave it, % of its nitrogen.').optional(),
+  settlingRoom_pctVolume: estimateSchema('Volume it may lose before its air space is too little, %.'),
+  ready_m3: estimateSchema('Volume once it is ready, m³.'),
+  pH: z.strictObject({ acid: z.array(z.string()), alkaline: z.array(z.string()) }),
+  salty: z.array(z.string()),
   warnings: z.array(warningSchema),
   cautions: z.array(z.enum(mixCautionIds)),
 });
+
+const volumeLost: Estimate = fromPublished(mixParameters.volumeLost_pctVolume, percent);
 
 /** The mix's figures from its weighed draws. Every draw has a wet mass and a volume. */
 export function balanceOf(
@@ -110,6 +144,11 @@ export function balanceOf(
   const ratio = figure((portion) => portionRatio(portion) ?? 0);
   const { phosphorusPerP2O5, potassiumPerK2O } = mixParameters;
   const moisture = figure((portion) => portionMoisture_pctWet(portion) ?? 0);
+  const fates = fateDraws(draws);
+  const atRisk_kg = Float64Array.from(total, (portion, i) => nitrogenAtRisk_kg(portion, fates[i] ?? likelyFate));
+  const airSpace = ofHeap('freeAirSpace_pctVolume');
+  const leastAir = (goals?.freeAirSpace_pctVolume ?? bandTable.goals.freeAirSpace_pctVolume).reasonable.low ?? 0;
+  const lost = drawsOf(draws, 'heap/volumeLost_pctVolume', volumeLost, percent);
   return {
     ingredients: mix.ingredients.map(({ permitted, portions }) => ({
       ...permitted,
@@ -127,15 +166,14 @@ export function balanceOf(
           degradableCarbonToNitrogen_ratio: estimate(
             ({ degradableCarbon_kg, nitrogen_kg }) => degradableCarbon_kg / nitrogen_kg,
           ),
+          nitrogenAtRisk_pctNitrogen: summarise(
+            total.map(({ nitrogen_kg }, i) => (100 * (atRisk_kg[i] ?? Number.NaN)) / nitrogen_kg),
+          ),
         }
       : {}),
     moisture_pctWet: judge('moisture_pctWet', moisture, goals?.moisture_pctWet),
     density_kgPerM3AsIs: judge('density_kgPerM3AsIs', ofHeap('density_kgPerM3AsIs'), goals?.density_kgPerM3AsIs),
-    freeAirSpace_pctVolume: judge(
-      'freeAirSpace_pctVolume',
-      ofHeap('freeAirSpace_pctVolume'),
-      goals?.freeAirSpace_pctVolume,
-    ),
+    freeAirSpace_pctVolume: judge('freeAirSpace_pctVolume', airSpace, goals?.freeAirSpace_pctVolume),
     carbon_kg: estimate(({ carbon_kg }) => carbon_kg),
     nitrogen_kg: estimate(({ nitrogen_kg }) => nitrogen_kg),
     nitrogen_pctDry: estimate((portion) => ofDry(portion.nitrogen_kg, portion)),
@@ -145,6 +183,14 @@ export function balanceOf(
     potassium_kg: estimate(({ potassium_kg }) => potassium_kg),
     potassium_pctDry: estimate((portion) => ofDry(portion.potassium_kg, portion)),
     potassiumAsK2O_kg: estimate(({ potassium_kg }) => potassium_kg / potassiumPerK2O.value),
+    heat_MJPerM3: summarise(
+      total.map((portion, i) => heat_MJ(portion, fates[i] ?? likelyFate) / (volume_m3[i] ?? Number.NaN)),
+    ),
+    nitrogenAtRisk_kg: summarise(atRisk_kg),
+    settlingRoom_pctVolume: summarise(airSpace.map((air) => settlingRoom_pctVolume(air, leastAir))),
+    ready_m3: summarise(volume_m3.map((one, i) => one * (1 - (lost[i] ?? Number.NaN) / 100))),
+    pH: pHTendencyOf(mix),
+    salty: saltyOf(mix),
     warnings: warningsOf(mix, draws, { volume_m3, moisture, bay }),
     cautions: inOrder(mix.ingredients.flatMap(({ cautions }) => cautions)),
   };

@@ -49,6 +49,26 @@ describe('a stock that can make a good heap', () => {
     expect(used(solve({ stock }))).toMatchObject({ 'goat-bedding': 0.5, 'coffee-grounds': 1.5 });
   });
 
+  it('a stock smaller than a measure is not lost to whole measures', () => {
+    const stock: readonly StockLine[] = [
+      { material: 'coffee-grounds', amount: { measure: 'bucket-20l', count: 0.5 }, atLeast: 0.5 },
+      { material: 'goat-bedding', amount: { measure: 'bucket-20l', count: 0.3 }, atLeast: 0.3 },
+      buckets('straw', 9),
+    ];
+    const found = used(solve({ stock, step: 'whole', wanted_m3: 0.1 }));
+    expect(found).toMatchObject({ 'coffee-grounds': 0.5, 'goat-bedding': 0.3 });
+    expect(Number.isInteger(found['straw'])).toBe(true);
+  });
+
+  it('all of half a barrow is as much as there is, however full that was', () => {
+    const half: StockLine = { material: 'goat-bedding', amount: { measure: 'barrow', count: 1, fill: 'half' } };
+    const { use, balance } = solve({ stock: [{ ...half, useAll: true }, buckets('straw', 9)], wanted_m3: 0.2 });
+    expect(use[0]).toMatchObject({ count: 0.5, left: 0, enough: { met: 256, of: 256 } });
+    // The doubt of a half-full barrow, 0.4 to 0.6 of one, stays in the balance.
+    const { p10 = 0, p90 = 0 } = balance?.ingredients[0]?.volume_m3 ?? {};
+    expect(p90 / p10).toBeGreaterThan(1.3);
+  });
+
   it('judges it over the draws: a chance, not a promise', () => {
     const { met = 0, of = 0 } = solution.balance?.carbonToNitrogen_ratio?.chances.in ?? {};
     expect(of).toBe(256);

@@ -1,23 +1,16 @@
 import { bad, type Calculation, good, type Needs, type Outcome } from '../catalogue/index.ts';
-import { chance, type Draws } from '../estimate/index.ts';
-import { type Amount, materialAt, type Sizing, sizeAmount } from '../material/index.ts';
+import { materialAt } from '../material/index.ts';
 import type { MilpSolver } from '../solver/index.ts';
+import { alternativesTo } from './alternatives.ts';
+import { balanceFor, type Chosen, fetchOf, usedOf } from './answer.ts';
 import { bandTable, type Goal, type JudgedQuantity } from './bands.ts';
-import type { Ingredient } from './ingredient.ts';
-import { candidatesOf, type Mending, mend } from './mend.ts';
-import { balanceOf, type MixBalance } from './mix-balance.ts';
-import { type Goals, weighMix } from './mix-input.ts';
+import { candidatesOf, type Extra, type Mending, mend } from './mend.ts';
+import type { Goals } from './mix-input.ts';
 import { mixParameters } from './parameters.ts';
 import { type Choice, referenceDryOf_kgPerM3, type Wanted } from './programme.ts';
-import { costOf, type Found, search, searchNearest, whyNoMore } from './search.ts';
-import {
-  type Mend,
-  type MixSolution,
-  type MixSolveInput,
-  mixSolutionSchema,
-  mixSolveInputSchema,
-  type Used,
-} from './solution.ts';
+import { costOf, type Found, roundWater, search, searchNearest } from './search.ts';
+import { commonMends } from './season.ts';
+import { type Mend, type MixSolution, type MixSolveInput, mixSolutionSchema, mixSolveInputSchema } from './solution.ts';
 import { mixCautionIds, mixSources } from './sources.ts';
 import { lacksOf, overfills, type Standing, standingOf } from './standing.ts';
 import { type Shelf, type Step, shelve, stepMeasures, USUAL_MEASURE } from './stock.ts';
@@ -88,18 +81,37 @@ function solve(input: MixSolveInput, needs: Needs): Outcome<MixSolution> {
   const solved = solveStock(input, solver);
   if (!solved.ok) return solved;
   const { shelves, choices, wanted, best } = solved.value;
-  const balance = balanceFor(shelves, best, input, draws);
+  const standing = standingOf(choices, best, wanted);
+  const first: Chosen = { shelves, extras: [], choices, wanted, found: best };
+  const balance = balanceFor(first, input, draws);
   if (!balance.ok) return balance;
-  const mends = mendsFor(solved.value, input, solver);
+  const { mends: common, outOfSeason } = commonMends(input.season);
+  const candidates = candidatesOf({
+    ids: input.candidates ?? common,
+    onHand: shelves.map(({ published }) => published.id),
+    measure: usualMeasure(shelves),
+    measuresPerStep: stepMeasures[solved.value.step],
+    wanted,
+    ownSizes: input.ownSizes,
+  });
+  if (!candidates.ok) return candidates;
+  const mends = isWellOff(standing) ? good([]) : mendsFor(solved.value, standing, candidates.value, input, solver);
   if (!mends.ok) return mends;
+  const others =
+    balance.value === undefined || !isWellOff(standing) || input.alternatives === false
+      ? good([])
+      : alternativesTo({ first, balance: balance.value, candidates: candidates.value, input, draws, solver });
+  if (!others.ok) return others;
   return good({
-    standing: standingOf(choices, best, wanted),
+    standing,
     wanted_m3: wanted.volume_m3,
-    use: shelves.map((shelf, i) => usedOf(shelf, i, solved.value, input, draws)),
+    use: usedOf(first, input, draws),
     water_L: best.water_L,
     ...(balance.value === undefined ? {} : { balance: balance.value }),
     lacks: lacksOf(choices, best, wanted),
     mends: mends.value,
+    alternatives: others.value,
+    outOfSeason: input.candidates === undefined ? outOfSeason : [],
     cost: best.cost,
   });
 }
@@ -109,22 +121,21 @@ function solve(input: MixSolveInput, needs: Needs): Outcome<MixSolution> {
  * one material that brings it into its bands, if there is one and the bay has room for it; else, and where a mix is right but too
  * little, anew: what to have besides so that the best mix fills the bay.
  */
-function mendsFor(solved: Solved, input: MixSolveInput, solver: MilpSolver): Outcome<readonly Mend[]> {
-  const standing = standingOf(solved.choices, solved.best, solved.wanted);
-  if (input.mend === false || isWellOff(standing)) return good([]);
-  const candidates = candidatesOf({
-    ids: input.candidates ?? mixParameters.mends,
-    onHand: solved.shelves.map(({ published }) => published.id),
-    measure: usualMeasure(solved.shelves),
-    measuresPerStep: stepMeasures[solved.step],
-    wanted: solved.wanted,
-    ownSizes: input.ownSizes,
-  });
-  if (!candidates.ok) return candidates;
+function mendsFor(
+  solved: Solved,
+  standing: Standing,
+  candidates: readonly Extra[],
+  input: MixSolveInput,
+  solver: MilpSolver,
+): Outcome<readonly Mend[]> {
+  if (input.mend === false) return good([]);
   const then = ({ choices, found }: Mending): Standing => standingOf(choices, found, solved.wanted);
   const told = (mendings: readonly Mending[]): readonly Mend[] =>
-    mendings.map((mending) => mendOf(mending, then(mending)));
-  const common = { candidates: candidates.value, solver };
+    mendings.map((mending) => ({
+      fetch: mending.extras.map(({ extra, steps }) => fetchOf(extra, steps)),
+      standing: then(mending),
+    }));
+  const common = { candidates, solver };
   if (standing === 'poor') {
     const isEnough = (mending: Mending): boolean =>
       then(mending) !== 'poor' && !overfills(mending.choices, mending.found, solved.wanted);
@@ -153,91 +164,12 @@ function isWellOff(standing: Standing): boolean {
   return standing === 'good' || standing === 'fair';
 }
 
-/** Nobody pours tenths of a litre. */
-function roundWater(found: Found): Found {
-  return { ...found, water_L: Math.round(found.water_L) };
-}
-
 /** The measure most lines are counted in. */
 function usualMeasure(shelves: readonly Shelf[]): string {
   const counts = new Map<string, number>();
   for (const { counting } of shelves) counts.set(counting.measure, (counts.get(counting.measure) ?? 0) + 1);
   const most = Math.max(0, ...counts.values());
   return [...counts].find(([, count]) => count === most)?.[0] ?? USUAL_MEASURE;
-}
-
-function mendOf({ extras }: Mending, standing: Standing): Mend {
-  return {
-    fetch: extras.map(({ extra: { material, measure, measuresPerStep, onHand }, steps }) => ({
-      material,
-      measure,
-      count: steps * measuresPerStep,
-      onHand,
-    })),
-    standing,
-  };
-}
-
-function usedOf(shelf: Shelf, i: number, solved: Solved, input: MixSolveInput, draws: Draws): Used {
-  const { best, choices, wanted } = solved;
-  const { counting, measuresPerStep, count, choice, permitted, amount, name, known } = shelf;
-  const steps = best.steps[i] ?? 0;
-  const used = steps * measuresPerStep;
-  const left = Math.max(0, round(count - used));
-  const sizing = { draws, material: known, name, ownSizes: input.ownSizes, path: `stock[${i}]` };
-  const onHand_kg = massOf_kg(amount, sizing);
-  const taken_kg = massOf_kg({ ...counting, count: used }, sizing);
-  const spare_kg = onHand_kg.map((kg, j) => kg - (taken_kg[j] ?? Number.NaN));
-  const held =
-    left > 0 && left >= measuresPerStep
-      ? steps < choice.highest
-        ? whyNoMore(choices, best, wanted, i)
-        : 'limit'
-      : undefined;
-  return {
-    ...permitted,
-    stock: i,
-    measure: counting.measure,
-    count: used,
-    left,
-    ...(held === undefined ? {} : { because: held }),
-    enough: chance(spare_kg, (kg) => kg >= -SPARE_ROUNDING_KG),
-  };
-}
-
-/** The mass of an amount that was sized before, when the stock was shelved. */
-function massOf_kg(amount: Amount, sizing: Sizing): Float64Array {
-  const sized = sizeAmount(amount, sizing);
-  if (!sized.ok) throw new RangeError('an amount on the shelf has a size');
-  return sized.value.mass_kg;
-}
-
-/** Counts are told to a hundredth of a measure. */
-function round(count: number): number {
-  return Math.round(100 * count) / 100;
-}
-
-/** The same buckets weighed twice may differ in the last digit. */
-const SPARE_ROUNDING_KG = 1e-9;
-
-function balanceFor(
-  shelves: readonly Shelf[],
-  best: Found,
-  input: MixSolveInput,
-  draws: Draws,
-): Outcome<MixBalance | undefined> {
-  const ingredients = shelves.flatMap(({ given, counting, measuresPerStep, name }, i): readonly Ingredient[] => {
-    const count = (best.steps[i] ?? 0) * measuresPerStep;
-    const { material, like, described, measured, doubtful, screenedOut } = given;
-    return count > 0
-      ? [{ material, like, described, measured, doubtful, screenedOut, line: name, amount: { ...counting, count } }]
-      : [];
-  });
-  const anySolid = shelves.some(({ choice }, i) => (best.steps[i] ?? 0) > 0 && choice.step.volume_m3 > 0);
-  if (!anySolid) return good(undefined);
-  const { ownSizes, packing_share, bay, goals } = input;
-  const mix = weighMix({ ingredients, water_L: best.water_L, ownSizes, packing_share }, draws);
-  return mix.ok ? good(balanceOf(mix.value, draws, { bay, goals })) : mix;
 }
 
 export const mixSolve: Calculation<MixSolveInput, MixSolution> = {

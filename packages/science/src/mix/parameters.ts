@@ -14,6 +14,36 @@ export interface DepthRule extends Citation {
   readonly high_m: number;
 }
 
+/** A figure that rests on a printed range. */
+export type RangedFigure = Citation & PublishedRange;
+
+/** Which way a material pulls the pH of a heap at first. */
+export interface TendencyRow extends Citation {
+  readonly material: string;
+  readonly tendency: 'acid' | 'alkaline';
+  readonly low_pH: number;
+  readonly high_pH: number;
+}
+
+/** When a material is commonly to be had. */
+export interface SeasonRow extends Citation {
+  readonly material: string;
+  /** Months 1 to 12 north of the equator; six later south of it. */
+  readonly months_north: readonly number[];
+}
+
+/** How far the literature bears a starter out. */
+export const evidenceGrades = ['fair', 'weak', 'against'] as const;
+export type Evidence = (typeof evidenceGrades)[number];
+
+/** What is said to start a heap, and what bears it out. */
+export interface StarterRow {
+  readonly id: string;
+  readonly materials: readonly string[];
+  readonly evidence: Evidence;
+  readonly sources: readonly Citation[];
+}
+
 /** The parameters of the mixing models; the unit and basis stand in each name. */
 export interface MixParameters {
   readonly waterDensity_kgPerM3: Figure;
@@ -61,6 +91,33 @@ export interface MixParameters {
   >;
   /** Common materials that may mend a mix, dry ones and rich ones. */
   readonly mends: readonly string[];
+  /** Further ones, when the season is known and they are in it. */
+  readonly seasonalMends: readonly string[];
+  readonly inSeason: readonly SeasonRow[];
+  /** Heat that each kg of carbon gives as it rots. */
+  readonly heatPerCarbon_MJPerKg: RangedFigure;
+  /** Carbon that rots to nitrogen set free, from which on microbes hold that nitrogen. */
+  readonly availableRatio: Figure;
+  /** C:N at which compost ends. */
+  readonly finalRatio: RangedFigure;
+  /** Volume that a heap loses until it is ready. */
+  readonly volumeLost_pctVolume: RangedFigure;
+  readonly alternatives: Readonly<
+    Record<
+      | 'apart_share'
+      | 'heatWeight'
+      | 'nitrogenWeight'
+      | 'fetchWeight'
+      | 'mostFetched_share'
+      | 'hotter_times'
+      | 'keptMore_pctNitrogen',
+      Figure
+    >
+  >;
+  readonly pH: readonly TendencyRow[];
+  readonly sourStart_shareOfWet: Figure;
+  readonly starters: readonly StarterRow[];
+  readonly soilHoldsAmmonia_shareOfDry: Figure;
   /** Common dry materials that dry a mix. */
   readonly driers: readonly string[];
   /** From this moisture on stuff counts as wet in a build card. */

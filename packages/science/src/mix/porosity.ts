@@ -47,6 +47,15 @@ export function settledFreeAirSpace_pctVolume(before_pctVolume: number, volumeAf
 }
 
 /**
+ * Volume that a heap may lose by settling until its air space has sunk to a limit, percent; 0 where it lies
+ * there already. The same principle, solved for the volume: how deep stuff must lie to settle so far is
+ * not published for garden mixes.
+ */
+export function settlingRoom_pctVolume(freeAirSpace_pctVolume: number, limit_pctVolume: number): number {
+  return Math.max(0, 100 - (100 * (100 - freeAirSpace_pctVolume)) / (100 - limit_pctVolume));
+}
+
+/**
  * Wet bulk density at another moisture and the same volume, kg/m³; moisture below 100 %.
  * Source: Briggs 1994, Table 7-2A (its figures follow BD dry / (1 − M/100)).
  */

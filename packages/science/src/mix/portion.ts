@@ -10,6 +10,8 @@ export interface Portion {
   /** The part of that carbon that rots in one composting. */
   readonly degradableCarbon_kg: number;
   readonly nitrogen_kg: number;
+  /** The nitrogen that is set free with that part of the carbon. */
+  readonly availableNitrogen_kg: number;
   readonly phosphorus_kg: number;
   readonly potassium_kg: number;
   /** Volume as it lay when measured; water poured on has none, for it goes into the pores. */
@@ -23,6 +25,7 @@ const nothing: Portion = {
   carbon_kg: 0,
   degradableCarbon_kg: 0,
   nitrogen_kg: 0,
+  availableNitrogen_kg: 0,
   phosphorus_kg: 0,
   potassium_kg: 0,
   volume_m3: 0,
@@ -38,6 +41,7 @@ export function together(portions: readonly Portion[]): Portion {
       carbon_kg: sum.carbon_kg + part.carbon_kg,
       degradableCarbon_kg: sum.degradableCarbon_kg + part.degradableCarbon_kg,
       nitrogen_kg: sum.nitrogen_kg + part.nitrogen_kg,
+      availableNitrogen_kg: sum.availableNitrogen_kg + part.availableNitrogen_kg,
       phosphorus_kg: sum.phosphorus_kg + part.phosphorus_kg,
       potassium_kg: sum.potassium_kg + part.potassium_kg,
       volume_m3: sum.volume_m3 + part.volume_m3,
@@ -55,6 +59,7 @@ export function scaled(portion: Portion, by: number): Portion {
     carbon_kg: portion.carbon_kg * by,
     degradableCarbon_kg: portion.degradableCarbon_kg * by,
     nitrogen_kg: portion.nitrogen_kg * by,
+    availableNitrogen_kg: portion.availableNitrogen_kg * by,
     phosphorus_kg: portion.phosphorus_kg * by,
     potassium_kg: portion.potassium_kg * by,
     volume_m3: portion.volume_m3 * by,

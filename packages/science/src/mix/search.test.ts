@@ -29,13 +29,15 @@ function anyChoice(next: () => number, rank: number, most: number): Choice {
   const dry_kg = wet_kg * (0.1 + 0.85 * next());
   const volatileSolids_kg = dry_kg * (0.6 + 0.38 * next());
   const carbon_kg = volatileSolids_kg / 1.8;
+  const nitrogen_kg = carbon_kg / (8 + 150 * next() ** 2);
   const step: Portion = {
     wet_kg,
     dry_kg,
     volatileSolids_kg,
     carbon_kg,
     degradableCarbon_kg: carbon_kg / 2,
-    nitrogen_kg: carbon_kg / (8 + 150 * next() ** 2),
+    nitrogen_kg,
+    availableNitrogen_kg: nitrogen_kg / 2,
     phosphorus_kg: 0,
     potassium_kg: 0,
     volume_m3,

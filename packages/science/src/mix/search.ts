@@ -1,6 +1,7 @@
 import { bad, good, type Outcome } from '../catalogue/index.ts';
-import type { MilpSolver } from '../solver/index.ts';
+import type { MilpResult, MilpSolver } from '../solver/index.ts';
 import type { JudgedQuantity } from './bands.ts';
+import { type Leaning, leaningProgramme } from './leaning.ts';
 import { mixParameters } from './parameters.ts';
 import { type Portion, poured, scaled, together } from './portion.ts';
 import {
@@ -27,15 +28,40 @@ export interface Found {
 /** Solves one mix; `whole` false gives the relaxed one. Problem: `solver-failed`. */
 export function search(choices: readonly Choice[], wanted: Wanted, solver: MilpSolver, whole = true): Outcome<Found> {
   const result = solver(mixProgramme(choices, wanted, whole));
-  if (result.status !== 'optimal') {
-    const found = result.status === 'failed' ? result.reason : result.status;
-    return bad({ code: 'solver-failed', path: '', found, wanted: 'an optimum' });
-  }
+  if (result.status === 'infeasible') return failed(result.status);
+  return foundIn(result, choices);
+}
+
+/** Another answer, leaning towards an aim; `undefined` where none is far enough from the others. */
+export function searchLeaning(
+  choices: readonly Choice[],
+  wanted: Wanted,
+  leaning: Leaning,
+  solver: MilpSolver,
+): Outcome<Found | undefined> {
+  const result = solver(leaningProgramme(choices, wanted, leaning));
+  return result.status === 'infeasible' ? good(undefined) : foundIn(result, choices);
+}
+
+function foundIn(
+  result: Exclude<MilpResult, { readonly status: 'infeasible' }>,
+  choices: readonly Choice[],
+): Outcome<Found> {
+  if (result.status === 'failed') return failed(result.reason);
   return good({
     steps: choices.map((_, i) => result.values[stepVariable(i)] ?? 0),
     water_L: result.values[WATER_VARIABLE] ?? 0,
     cost: result.cost,
   });
+}
+
+/** Nobody pours tenths of a litre. */
+export function roundWater(found: Found): Found {
+  return { ...found, water_L: Math.round(found.water_L) };
+}
+
+function failed(found: string): Outcome<never> {
+  return bad({ code: 'solver-failed', path: '', found, wanted: 'an optimum' });
 }
 
 /**

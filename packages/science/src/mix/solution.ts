@@ -1,10 +1,13 @@
 import { z } from 'zod';
 import { type Chance, chanceSchema } from '../estimate/index.ts';
-import type { OwnSizes } from '../material/index.ts';
+import { fillIds, type OwnSizes } from '../material/index.ts';
+import type { Filled } from './filled.ts';
 import { ownSizesSchema, type Permitted, permittedShape } from './ingredient.ts';
+import { type Aim, aims } from './leaning.ts';
 import { type MixBalance, mixBalanceSchema } from './mix-balance.ts';
 import { type Bay, baySchema, type Goals, goalsSchema } from './mix-input.ts';
 import { type ChargeId, chargeIds } from './search.ts';
+import { type Season, seasonSchema } from './season.ts';
 import { type Lack, lackSchema, type Standing, standings } from './standing.ts';
 import { type Step, type StockLine, stockLineSchema } from './stock.ts';
 
@@ -26,12 +29,17 @@ export interface MixSolveInput {
   readonly candidates?: readonly string[] | undefined;
   /** False to have the mix at once, without looking for what would mend it. */
   readonly mend?: boolean | undefined;
+  /** False to have the one answer only. */
+  readonly alternatives?: boolean | undefined;
+  /** When it is, so that nobody is sent to fetch what is not to be had; unknown by default. */
+  readonly season?: Season | undefined;
 }
 
 /** One material of the mix. */
-export interface Used extends Permitted {
+export interface Used extends Permitted, Filled {
   /** Position in the stock. */
   readonly stock: number;
+  /** Full measures, heaped or pressed down where `fill` and `packed` say so; "half a barrow" is 0.5. */
   readonly measure: string;
   /** Measures that go in. */
   readonly count: number;
@@ -44,7 +52,7 @@ export interface Used extends Permitted {
 }
 
 /** A number of measures of one material, and a way to mend the mix. */
-export interface Fetch {
+export interface Fetch extends Filled {
   readonly material: string;
   readonly measure: string;
   readonly count: number;
@@ -55,6 +63,28 @@ export interface Mend {
   readonly fetch: readonly Fetch[];
   /** How the mix would stand then. */
   readonly standing: Standing;
+}
+
+/** What another answer gains and costs against the first. */
+export interface TradeOff {
+  /** Heat in a cubic metre over the first's: 1.2 is a fifth more. */
+  readonly heat_times: number;
+  /** Nitrogen at risk where it comes out badly (p90), in hundredths of it, more than in the first; below 0 where less. */
+  readonly nitrogenAtRiskMore_pctNitrogen: number;
+  /** Nitrogen that stays, kg, over what stays of the first's. */
+  readonly nitrogenKept_times: number;
+}
+
+/** Another answer, of at least a third other stuff by dry mass than the first. */
+export interface Alternative {
+  readonly aim: Aim;
+  readonly standing: Standing;
+  readonly use: readonly Used[];
+  /** What is not on hand and goes in too; mostly nothing. */
+  readonly fetch: readonly Fetch[];
+  readonly water_L: number;
+  readonly balance: MixBalance;
+  readonly tradeOff: TradeOff;
 }
 
 export interface MixSolution {
@@ -69,12 +99,22 @@ export interface MixSolution {
   readonly lacks: readonly Lack[];
   /** What would mend it, best first. */
   readonly mends: readonly Mend[];
+  /**
+   * Other answers that are as reasonable: the hottest, and the one that keeps most nitrogen. The answer above is
+   * the one with the least fetching: it fetches nothing. Empty where that is not good or fair.
+   */
+  readonly alternatives: readonly Alternative[];
+  /** Common materials that were passed over because they are not in season. */
+  readonly outOfSeason: readonly string[];
   /** The objective reached; see `docs/models/mix-solve.md`. */
   readonly cost: number;
 }
 
+const filledShape = { fill: z.enum(fillIds).optional(), packed: z.boolean().optional() };
+
 const usedSchema: z.ZodType<Used> = z.strictObject({
   ...permittedShape,
+  ...filledShape,
   stock: z.int().min(0),
   measure: z.string(),
   count: z.number().min(0),
@@ -83,11 +123,28 @@ const usedSchema: z.ZodType<Used> = z.strictObject({
   enough: chanceSchema,
 });
 
-const mendSchema: z.ZodType<Mend> = z.strictObject({
-  fetch: z.array(
-    z.strictObject({ material: z.string(), measure: z.string(), count: z.number().positive(), onHand: z.boolean() }),
-  ),
+const fetchSchema: z.ZodType<Fetch> = z.strictObject({
+  ...filledShape,
+  material: z.string(),
+  measure: z.string(),
+  count: z.number().positive(),
+  onHand: z.boolean(),
+});
+
+const mendSchema: z.ZodType<Mend> = z.strictObject({ fetch: z.array(fetchSchema), standing: z.enum(standings) });
+
+const alternativeSchema: z.ZodType<Alternative> = z.strictObject({
+  aim: z.enum(aims),
   standing: z.enum(standings),
+  use: z.array(usedSchema),
+  fetch: z.array(fetchSchema),
+  water_L: z.number().min(0),
+  balance: mixBalanceSchema,
+  tradeOff: z.strictObject({
+    heat_times: z.number().min(0),
+    nitrogenAtRiskMore_pctNitrogen: z.number(),
+    nitrogenKept_times: z.number().min(0),
+  }),
 });
 
 const MOST_LINES = 24;
@@ -103,6 +160,8 @@ export const mixSolveInputSchema: z.ZodType<MixSolveInput> = z.strictObject({
   packing_share: z.number().min(0.3).max(1).optional(),
   candidates: z.array(z.string()).max(12).optional().meta({ description: 'Materials that could be fetched.' }),
   mend: z.boolean().optional().meta({ description: 'False: do not look for what would mend the mix.' }),
+  alternatives: z.boolean().optional().meta({ description: 'False: the one answer only.' }),
+  season: seasonSchema.optional(),
 });
 
 export const mixSolutionSchema: z.ZodType<MixSolution> = z.strictObject({
@@ -113,5 +172,7 @@ export const mixSolutionSchema: z.ZodType<MixSolution> = z.strictObject({
   balance: mixBalanceSchema.optional(),
   lacks: z.array(lackSchema),
   mends: z.array(mendSchema),
+  alternatives: z.array(alternativeSchema),
+  outOfSeason: z.array(z.string()),
   cost: z.number(),
 });

@@ -20,6 +20,11 @@ export const mixSources: readonly Citation[] = [
   ...formulas,
   cited(mixParameters.organicDensity_kgPerM3),
   cited(mixParameters.packing_share),
+  cited(mixParameters.heatPerCarbon_MJPerKg),
+  cited(mixParameters.availableRatio),
+  cited(mixParameters.finalRatio),
+  cited(mixParameters.volumeLost_pctVolume),
+  ...mixParameters.pH.map(cited),
   ...bandTable.bands.map(cited),
 ];
 

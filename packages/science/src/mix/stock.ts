@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { bad, good, type Outcome, type Problem } from '../catalogue/index.ts';
-import { likely } from '../estimate/index.ts';
-import { type Amount, allMaterials, amountSchema, type FillId, fillTimes, type OwnSizes } from '../material/index.ts';
+import { type Amount, allMaterials, amountSchema, type OwnSizes } from '../material/index.ts';
+import { type Filled, filledAs, shareOfFull, toldFilling } from './filled.ts';
 import { type Resolved, resolve, type Stuffed, stuffedShape, weighLikely } from './ingredient.ts';
 import { scaled } from './portion.ts';
 import type { Choice } from './programme.ts';
@@ -37,11 +37,9 @@ export const stockLineSchema: z.ZodType<StockLine> = z.strictObject({
 /** A bucket of 20 litres, when nothing else says what the grower counts in. */
 export const USUAL_MEASURE = 'bucket-20l';
 
-/** How a material is counted. */
-export interface Counting {
+/** How a material is counted: in full measures, which may be heaped or pressed down. */
+export interface Counting extends Filled {
   readonly measure: string;
-  readonly fill?: FillId | undefined;
-  readonly packed?: boolean | undefined;
 }
 
 /** A material on hand as the solver takes it. */
@@ -50,6 +48,8 @@ export interface Shelf extends Resolved {
   readonly name: string;
   readonly amount: Amount;
   readonly counting: Counting;
+  /** What a measure of the stock is of a full one: a half for buckets that are half full. */
+  readonly part_share: number;
   /** Measures in one step. */
   readonly measuresPerStep: number;
   /** Measures on hand, likely. */
@@ -91,22 +91,33 @@ function rankByStorageLife(stock: readonly StockLine[]): readonly number[] {
   }
 }
 
-const partFills: readonly FillId[] = ['three-quarters', 'half', 'quarter'];
-
-/** What a measure that is only partly filled is of a full one: "half a barrow" is told as half of one. */
-function partOf(amount: Amount): number {
-  if (!('measure' in amount) || amount.fill === undefined || !partFills.includes(amount.fill)) return 1;
-  return likely(fillTimes[amount.fill]);
+function countingOf({ amount, measure }: StockLine): Counting {
+  if ('measure' in amount && isCountedAsGiven(amount, measure)) {
+    return { measure: amount.measure, ...toldFilling(filledAs(amount)) };
+  }
+  return { measure: measure ?? USUAL_MEASURE, ...toldFilling({ packed: amount.packed }) };
 }
 
-function countingOf({ amount, measure }: StockLine): Counting {
-  const packed = amount.packed;
-  if ('measure' in amount && (measure === undefined || measure === amount.measure)) {
-    return partOf(amount) === 1
-      ? { measure: amount.measure, fill: amount.fill, packed }
-      : { measure: amount.measure, packed };
-  }
-  return { measure: measure ?? USUAL_MEASURE, packed };
+function isCountedAsGiven(amount: Amount, measure: string | undefined): boolean {
+  return 'measure' in amount && (measure === undefined || measure === amount.measure);
+}
+
+/** So many full measures off a shelf, as the stock lies in them: half full where its buckets are. */
+export function takenFrom({ amount, counting, part_share }: Shelf, count: number): Amount {
+  return 'measure' in amount && part_share < 1
+    ? { ...amount, count: count / part_share }
+    : { measure: counting.measure, fill: counting.fill, packed: counting.packed, count };
+}
+
+/**
+ * Measures in one step. Part-full ones go in as they come, or by halves and quarters of a full one; a stock
+ * too small for a step goes in by half steps, or all at once.
+ */
+function stepOf(step: Step, part_share: number, usable: number): number {
+  const finer = [0.5, 0.25].find((share) => Number.isInteger(part_share / share)) ?? part_share;
+  const wanted = step === 'whole' ? part_share : finer;
+  const fits = [wanted, wanted / 2].find((measures) => usable + COUNT_ROUNDING >= measures);
+  return fits ?? (usable > COUNT_ROUNDING ? usable : wanted);
 }
 
 function shelveOne(
@@ -126,21 +137,26 @@ function shelveOne(
   const all = weighLikely(resolved.value, line.amount, name, weighing);
   if (!all.ok) return all;
   const count = one.value.wet_kg > 0 ? Number((all.value.wet_kg / one.value.wet_kg).toFixed(COUNT_DIGITS)) : 0;
-  const limits = limitsOf(line, count, line.useAll === true ? count : stepMeasures[step] * partOf(line.amount), path);
+  const part_share =
+    'measure' in line.amount && isCountedAsGiven(line.amount, line.measure) ? shareOfFull(line.amount.fill) : 1;
+  const limits = limitsOf(line, count, { step, part_share, path });
   if (!limits.ok) return limits;
   const { lowest, highest, measuresPerStep } = limits.value;
   const choice: Choice = { step: scaled(one.value, measuresPerStep), lowest, highest, rank };
-  return good({ ...resolved.value, name, amount: line.amount, counting, measuresPerStep, count, choice });
+  return good({ ...resolved.value, name, amount: line.amount, counting, part_share, measuresPerStep, count, choice });
 }
 
 function limitsOf(
   line: StockLine,
   count: number,
-  measuresPerStep: number,
-  path: string,
+  { step, part_share, path }: { readonly step: Step; readonly part_share: number; readonly path: string },
 ): Outcome<{ readonly lowest: number; readonly highest: number; readonly measuresPerStep: number }> {
-  if (line.useAll === true) return good({ lowest: count > 0 ? 1 : 0, highest: count > 0 ? 1 : 0, measuresPerStep });
+  if (line.useAll === true) {
+    const all = count > 0 ? 1 : 0;
+    return good({ lowest: all, highest: all, measuresPerStep: count });
+  }
   const most = Math.min(count - (line.keepBack ?? 0), line.atMost ?? Number.POSITIVE_INFINITY);
+  const measuresPerStep = stepOf(step, part_share, most);
   const highest = Math.max(0, Math.floor(most / measuresPerStep + COUNT_ROUNDING));
   const lowest = Math.ceil((line.atLeast ?? 0) / measuresPerStep - COUNT_ROUNDING);
   if (lowest > highest) {

@@ -3,6 +3,7 @@ import { chance, type Draws, summarise } from '../estimate/index.ts';
 import { heightInBay_m } from './geometry.ts';
 import type { Bay, WeighedMix } from './mix-input.ts';
 import { mixParameters } from './parameters.ts';
+import { souringOf } from './tendency.ts';
 import { roomInMix_L } from './water.ts';
 
 /** Something about a mix that the figures alone don't say; its words are the message `mix.warning.CODE`. */
@@ -16,6 +17,8 @@ export const warningCodes = [
   'too-small-in-winter',
   'higher-than-bay',
   'ash-drives-off-ammonia',
+  'lime-drives-off-ammonia',
+  'sour-start',
 ] as const;
 export type WarningCode = (typeof warningCodes)[number];
 
@@ -50,7 +53,7 @@ export function warningsOf(
   const when = (code: WarningCode, holds: boolean): readonly Warning[] => (holds ? [{ code, materials: [] }] : []);
   const volume_m3 = middle(of.volume_m3);
   const nitrogen_kg = middle(mix.total.map((portion) => portion.nitrogen_kg));
-  const ash = named(({ published }) => published.id === 'wood-ash');
+  const are = (id: string): readonly string[] => named(({ published }) => published.id === id);
   const rich = mix.ingredients.some(({ published }) => published.class === 'nitrogen-rich');
   return [
     ...about(
@@ -67,7 +70,9 @@ export function warningsOf(
       volume_m3 >= smallestHeap_m3('three-seasons') && volume_m3 < smallestHeap_m3('winter'),
     ),
     ...when('higher-than-bay', of.bay !== undefined && heightInBay_m(volume_m3, of.bay) > of.bay.height_m),
-    ...(rich ? about('ash-drives-off-ammonia', ash) : []),
+    ...(rich ? about('ash-drives-off-ammonia', are('wood-ash')) : []),
+    ...(rich ? about('lime-drives-off-ammonia', are('ground-limestone')) : []),
+    ...about('sour-start', souringOf(mix)),
   ];
 }
 

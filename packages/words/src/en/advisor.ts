@@ -2,6 +2,7 @@
 export const advisorEn = {
   'advisor.named': '{name}',
   'advisor.some': '{amount} of {material}',
+  'advisor.some-how': '{amount} ({how}) of {material}',
   'advisor.days-ago': '{days, plural, =0 {today} one {# day ago} other {# days ago}}',
   'advisor.days': '{days, plural, =0 {less than a day} one {# day} other {# days}}',
 
