@@ -151,16 +151,3 @@ function apartRows(
 function continuous(name: string, cost: number): MilpVariable {
   return { name, cost, lower: 0, upper: Number.POSITIVE_INFINITY, integer: false };
 }
-
-/** Dry mass that two answers have in common, as a share of the smaller. */
-function commonDry_share(choices: readonly Choice[], a: readonly number[], b: readonly number[]): number {
-  const dry = (of: (a: number, b: number) => number): number =>
-    choices.reduce((sum, { step }, i) => sum + step.dry_kg * of(a[i] ?? 0, b[i] ?? 0), 0);
-  return (
-    dry(Math.min) /
-    Math.min(
-      dry((one) => one),
-      dry((_, other) => other),
-    )
-  );
-}
