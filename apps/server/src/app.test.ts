@@ -2,12 +2,14 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { brotliDecompressSync } from 'node:zlib';
-import { KeepingError, type KeepingErrorCode } from '@loamwright/daybook';
+import { type ExchangeMessage, KeepingError, type KeepingErrorCode } from '@loamwright/daybook';
 import { bad, good } from '@loamwright/science';
+import type { AnswerLine } from '@loamwright/sync';
 import { createSpeaker } from '@loamwright/words';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createApp, type Parts } from './app.ts';
 import { type DaybookEvent, daybookRoutes, type Exchange } from './http/daybook.ts';
+import { type Answering, exchangeRoutes } from './http/exchange.ts';
 import { readFiles, type ServedFiles } from './http/files.ts';
 import { openAuthority } from './lan/authority.ts';
 import { countAttempts } from './lan/key.ts';
@@ -53,12 +55,37 @@ const exchange: Exchange = {
   },
 };
 
+const offer: ExchangeMessage = { type: 'offer', v: 1, holding: 'quarry-lane', held: [], conflicts: [] };
+
+async function* answerLines(): AsyncGenerator<AnswerLine> {
+  yield { type: 'took', v: 1, ...report };
+  yield offer;
+}
+
+async function* noMessages(): AsyncGenerator<ExchangeMessage> {}
+
+const answering: Answering = {
+  offer: async () => offer,
+  answer: async (message) => {
+    const { type } = message as { readonly type?: string };
+    if (type === 'offer') return good({ ...report, send: noMessages(), lines: answerLines() });
+    return bad({
+      code: type === 'other' ? 'exchange-other-holding' : 'exchange-no-message',
+      path: '',
+      found: '',
+      wanted: '',
+    });
+  },
+};
+
 function app(parts: Partial<Parts> = {}, events: DaybookEvent[] = []) {
   const served = createApp({
     version: '0.1.0',
     speaker,
     files,
     exchange,
+    answering,
+    demo: false,
     hosts: () => ['localhost', '127.0.0.1', '192.168.1.20'],
     log: (event) => events.push(event),
     ...parts,
@@ -254,6 +281,57 @@ describe('the daybook', () => {
   });
 });
 
+describe('an exchange by request and answer', () => {
+  it('begins with what is held here, or with nothing', async () => {
+    const response = await app()('/api/exchange');
+    expect(await response.json()).toEqual(offer);
+    expect(response.headers.get('cache-control')).toBe('no-store');
+    expect((await app({ answering: { ...answering, offer: async () => null } })('/api/exchange')).status).toBe(204);
+  });
+
+  it('answers a message line by line, first what was kept of it', async () => {
+    const events: DaybookEvent[] = [];
+    const body = JSON.stringify(offer);
+    const response = await app({}, events)('/api/exchange', { method: 'POST', body, headers: json });
+    expect(response.headers.get('content-type')).toBe('application/x-ndjson');
+    const lines = (await response.text()).trimEnd().split('\n');
+    expect(lines.map((line) => JSON.parse(line))).toEqual([{ type: 'took', v: 1, ...report }, offer]);
+    expect(events).toEqual([{ what: 'exchanged', kept: 2, attached: 0 }]);
+  });
+
+  it.each([
+    ['{"type":"other"}', 409, 'exchange-other-holding'],
+    ['{"type":"else"}', 400, 'exchange-no-message'],
+    ['no JSON', 400, 'exchange-no-message'],
+  ])('refuses %s with its problem', async (body, status, problem) => {
+    const response = await app()('/api/exchange', { method: 'POST', body, headers: json });
+    expect(response.status).toBe(status);
+    expect(await code(response)).toBe(problem);
+  });
+
+  it('refuses more bytes than a message has, without reading them', async () => {
+    const routes = exchangeRoutes(answering, () => undefined, 1000);
+    const response = await routes.request('/', {
+      method: 'POST',
+      body: new Blob(['x'.repeat(1001)]).stream(),
+      headers: json,
+      duplex: 'half',
+    } as RequestInit);
+    expect(response.status).toBe(413);
+    expect(await code(response)).toBe('message-too-large');
+  });
+
+  it('is guarded as the daybook’s file is', async () => {
+    const post = { method: 'POST', body: JSON.stringify(offer) };
+    const foreign = { ...json, origin: 'https://evil.example' };
+    expect((await app()('/api/exchange', { ...post, headers: foreign })).status).toBe(403);
+    expect((await app()('/api/exchange', { ...post, headers: { 'content-type': 'text/plain' } })).status).toBe(415);
+    expect((await app()('/api/exchange', { headers: { host: 'evil.example' } })).status).toBe(421);
+    const full: Answering = { ...answering, answer: () => Promise.reject(new KeepingError('full', 'because')) };
+    expect((await app({ answering: full })('/api/exchange', { ...post, headers: json })).status).toBe(507);
+  });
+});
+
 describe('on the network', () => {
   const key = 'A'.repeat(22);
 
@@ -268,10 +346,18 @@ describe('on the network', () => {
 
   it('the daybook asks for the key, everything else does not', async () => {
     const ask = app(lan());
-    expect(await (await ask('/api/about')).json()).toEqual({ program: 'loamwright', version: '0.1.0', key: true });
+    expect(await (await ask('/api/about')).json()).toEqual({
+      program: 'loamwright',
+      version: '0.1.0',
+      key: true,
+      demo: false,
+    });
     expect((await ask('/')).status).toBe(200);
     const refused = await ask('/api/daybook');
     expect(refused.status).toBe(401);
+    expect((await ask('/api/exchange')).status).toBe(401);
+    expect((await ask('/api/exchange', { method: 'POST', body: '{}', headers: json })).status).toBe(401);
+    expect((await ask('/api/exchange', { headers: { authorization: `Bearer ${key}` } })).status).toBe(200);
     expect(refused.headers.get('www-authenticate')).toBe('Bearer');
     expect(await code(refused)).toBe('key-needed');
     expect((await ask('/api/daybook', { headers: { authorization: `Bearer ${key}` } })).status).toBe(200);

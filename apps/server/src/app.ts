@@ -1,9 +1,10 @@
 import type { Speaker } from '@loamwright/words';
 import { type Context, Hono } from 'hono';
 import { refuse } from './http/answer.ts';
-import { type DaybookEvent, daybookRoutes, type Exchange, keepingProblem, keyNeeded } from './http/daybook.ts';
+import { type DaybookEvent, daybookRoutes, type Exchange, keepingProblem } from './http/daybook.ts';
+import { type Answering, exchangeRoutes } from './http/exchange.ts';
 import { type ServedFiles, serveFiles } from './http/files.ts';
-import { ownHostOnly, ownOriginOnly, securityHeaders } from './http/guard.ts';
+import { keyNeeded, ownHostOnly, ownOriginOnly, securityHeaders } from './http/guard.ts';
 import type { Authority } from './lan/authority.ts';
 import type { Attempts } from './lan/key.ts';
 import { CERTIFICATE_FILE, trustPage } from './trust/page.ts';
@@ -14,6 +15,9 @@ export interface Parts {
   readonly speaker: Speaker;
   readonly files: ServedFiles;
   readonly exchange: Exchange;
+  readonly answering: Answering;
+  /** Whether this is the demo garden, which no phone's own daybook should meet. */
+  readonly demo: boolean;
   /** The names that a request may name as its host: they change with the network. */
   readonly hosts: () => readonly string[];
   /** Only on the network. */
@@ -37,12 +41,14 @@ export function createApp(parts: Parts): Hono {
   const app = new Hono();
   app.use(securityHeaders(), ownHostOnly(parts.hosts), ownOriginOnly());
   app.get('/api/about', (context) =>
-    context.json({ program: 'loamwright', version: parts.version, key: lan !== undefined }, 200, {
+    context.json({ program: 'loamwright', version: parts.version, key: lan !== undefined, demo: parts.demo }, 200, {
       'cache-control': 'no-store',
     }),
   );
   if (lan !== undefined) {
-    app.use('/api/daybook', keyNeeded(lan.key, lan.attempts, lan.addressOf));
+    const needsKey = keyNeeded(lan.key, lan.attempts, lan.addressOf);
+    app.use('/api/daybook', needsKey);
+    app.use('/api/exchange', needsKey);
     app.get('/trust', async (context) => {
       context.header('cache-control', 'no-store');
       return context.html(await trustPage(parts.speaker, lan.authority, `${lan.origin()}/trust`));
@@ -56,6 +62,7 @@ export function createApp(parts: Parts): Hono {
     );
   }
   app.route('/api/daybook', daybookRoutes(parts.exchange, parts.log));
+  app.route('/api/exchange', exchangeRoutes(parts.answering, parts.log));
   app.all('/api/*', (context) => notFound(context));
   app.get('*', serveFiles(parts.files));
   app.notFound(notFound);

@@ -1,7 +1,16 @@
 import type { Keeping } from '@loamwright/daybook';
 import { bad, good } from '@loamwright/science';
-import { bring, bundleLines, bundleOf, readBundle } from '@loamwright/sync';
+import {
+  answerRequest,
+  bring,
+  bundleLines,
+  bundleOf,
+  letGoOfRemoved,
+  readBundle,
+  standingOffer,
+} from '@loamwright/sync';
 import type { Exchange } from './http/daybook.ts';
+import type { Answering } from './http/exchange.ts';
 
 /**
  * The daybook of a keeping, handed out and taken in as the same file that `take` writes and `bring` reads.
@@ -20,7 +29,21 @@ export function exchangeOn(keeping: Keeping): Exchange {
     bring: async (text) => {
       const read = await readBundle(text, await keeping.holding());
       if (read.problems.length > 0) return bad(...read.problems);
-      return good(await bring(keeping, read));
+      const report = await bring(keeping, read);
+      await letGoOfRemoved(keeping);
+      return good(report);
+    },
+  };
+}
+
+/** The same daybook as a side of an exchange by request and answer. */
+export function answeringOn(keeping: Keeping): Answering {
+  return {
+    offer: () => standingOffer(keeping),
+    answer: async (message) => {
+      const answered = await answerRequest(keeping, message);
+      if (answered.ok && answered.value.kept > 0) await letGoOfRemoved(keeping);
+      return answered;
     },
   };
 }

@@ -2,9 +2,19 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync }
 import { request } from 'node:https';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { attachmentName, draftOf, type Keeping, seal } from '@loamwright/daybook';
 import { quarryLane, quarryLaneHolding } from '@loamwright/demo';
 import { openSqliteKeeping } from '@loamwright/store/sqlite';
-import { bundleLines, bundleOf, readBundle } from '@loamwright/sync';
+import {
+  bundleLines,
+  bundleOf,
+  digestOf,
+  exchangeWith,
+  jsonLines,
+  notThere,
+  type OtherSide,
+  readBundle,
+} from '@loamwright/sync';
 import { createSpeaker } from '@loamwright/words';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Options } from './options.ts';
@@ -140,6 +150,93 @@ describe('a running server', () => {
     expect(lines.map((line) => JSON.parse(line))).toEqual([
       { ok: true, value: { address: `http://localhost:${port}`, port } },
     ]);
+  });
+});
+
+describe('an exchange by request and answer', () => {
+  /** The server as a phone reaches it. `after` requests the answers are lost. */
+  function reach(port: number, after = Number.POSITIVE_INFINITY): OtherSide {
+    const url = `http://127.0.0.1:${port}/api/exchange`;
+    let requests = 0;
+    return {
+      offer: async () => {
+        const answer = await fetch(url);
+        return answer.status === 204 ? null : answer.json();
+      },
+      async *send(message) {
+        const body = JSON.stringify(message);
+        const answer = await fetch(url, { method: 'POST', body, headers: { 'content-type': 'application/json' } });
+        const text = await answer.text();
+        requests += 1;
+        if (requests > after) throw new Error('the answer is lost');
+        if (!answer.ok) throw new Error(text);
+        yield* jsonLines([text]);
+      },
+    };
+  }
+
+  /** A phone with these entries and a photo. */
+  async function phoneWith(name: string, from: number, to: number): Promise<Keeping> {
+    const keeping = await openSqliteKeeping(join(folder, `${name}.sqlite`));
+    await keeping.keep(entries.slice(from, to));
+    const bytes = new Uint8Array(300_000).fill(from);
+    const hash = attachmentName(bytes);
+    await keeping.attach(hash, bytes, 'image/jpeg');
+    const drafted = draftOf(
+      'photo',
+      {
+        id: `019c0000-0000-7000-8000-${String(from).padStart(12, '0')}`,
+        holding: quarryLaneHolding,
+        device: name,
+        by: 'ada',
+        happened: '2026-03-01T07:30:00.000Z',
+        zone: 'Europe/London',
+        precision: 'minute',
+        written: '2026-03-01T07:31:00.000Z',
+        about: [],
+      },
+      { attachment: hash, mediaType: 'image/jpeg' },
+    );
+    if (!drafted.ok) throw new Error(JSON.stringify(drafted.problems));
+    const { value } = drafted;
+    await keeping.write(name, (tip) => seal(tip, [value]));
+    return keeping;
+  }
+
+  it('X15 X16 brings two phones together through a server that is lost and restarted on the way', async () => {
+    const lines: string[] = [];
+    const { port, stop } = await start({}, lines);
+    const [one, two] = [await phoneWith('phone-one', 0, 40), await phoneWith('phone-two', 20, 60)];
+    // What phone one sends first arrives, but it never learns of it.
+    await expect(exchangeWith(one, reach(port, 1))).rejects.toThrow('lost');
+    await stop();
+    const again = await start();
+    await exchangeWith(one, reach(again.port));
+    const second = await exchangeWith(two, reach(again.port));
+    expect(second).toMatchObject({ kept: 21, attached: 1, given: 21, givenAttachments: 1, problems: [] });
+    const third = await exchangeWith(one, reach(again.port));
+    expect(third).toMatchObject({ kept: 21, attached: 1, given: 0 });
+    expect(notThere(await one.heads(), third.held ?? [])).toEqual([]);
+    const [first, other] = [await one.heads(), await two.heads()];
+    expect(digestOf(quarryLaneHolding, first)).toBe(digestOf(quarryLaneHolding, other));
+    expect(first).toHaveLength(62);
+    expect(await one.attachments()).toEqual(await two.attachments());
+    expect((await one.check()).attachmentsMissing).toEqual([]);
+    await one.close();
+    await two.close();
+  });
+
+  it('refuses one of another holding, and keeps nothing of it', async () => {
+    const { port } = await start();
+    const here = await phoneWith('phone-one', 0, 5);
+    await exchangeWith(here, reach(port));
+    const elsewhere = await openSqliteKeeping(join(folder, 'elsewhere.sqlite'));
+    await elsewhere.keep(entries.slice(0, 2).map((entry) => ({ ...entry, holding: 'elsewhere' })));
+    await expect(exchangeWith(elsewhere, reach(port))).rejects.toThrow('exchange-other-holding');
+    expect((await elsewhere.heads()).length).toBe(2);
+    expect(await exchangeWith(here, reach(port))).toMatchObject({ kept: 0, given: 0 });
+    await here.close();
+    await elsewhere.close();
   });
 });
 

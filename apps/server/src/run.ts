@@ -11,7 +11,7 @@ import type { Speaker } from '@loamwright/words';
 import packageFacts from '../package.json' with { type: 'json' };
 import { announceFacts, announceLan, lanOrigin, phoneOrigin } from './announce.ts';
 import { createApp } from './app.ts';
-import { exchangeOn } from './exchange.ts';
+import { answeringOn, exchangeOn } from './exchange.ts';
 import { type DaybookEvent, keepingProblem } from './http/daybook.ts';
 import { readFiles } from './http/files.ts';
 import { countAttempts } from './lan/key.ts';
@@ -61,6 +61,8 @@ export async function run(options: Options, surroundings: Surroundings): Promise
     speaker,
     files,
     exchange: exchangeOn(keeping),
+    answering: answeringOn(keeping),
+    demo: options.demo,
     hosts: () => hostsOf(options, lan),
     lan: lan && {
       authority: lan.authority,
@@ -205,6 +207,8 @@ function told(speaker: Speaker, event: DaybookEvent): string {
   switch (event.what) {
     case 'took':
       return speaker.say('server.took', { kept: event.entries });
+    case 'exchanged':
+      return speaker.say('server.exchanged', { kept: event.kept, attached: event.attached });
     case 'brought':
       return speaker.say('server.brought', { kept: event.kept, there: event.there });
     case 'refused':

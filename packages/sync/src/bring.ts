@@ -4,7 +4,7 @@ import type { Problem } from '@loamwright/science';
 /** The part of a keeping that an exchange needs. */
 export type ExchangeKeeping = Pick<
   Keeping,
-  'keep' | 'read' | 'pick' | 'heads' | 'attach' | 'attachment' | 'attachments'
+  'keep' | 'read' | 'pick' | 'heads' | 'holding' | 'attach' | 'attachment' | 'attachments'
 >;
 
 /** What has come in: checked, and of the keeping's holding. */

@@ -2,5 +2,10 @@ export { attachmentsMissing, type BringReport, type Brought, bring, type Exchang
 export { type BundleRead, type BundleText, bundleItems, readBundle } from './bundle/read.ts';
 export type { BundleItem, BundleProblem } from './bundle/reader.ts';
 export { type Bundle, bundleLines, bundleOf } from './bundle/write.ts';
+export { maxMessage_bytes } from './exchange/limits.ts';
+export { notThere } from './exchange/not-there.ts';
 export { digestOf, offerOf } from './exchange/offer.ts';
-export { createExchange, type Exchange, type Taken } from './exchange.ts';
+export { letGoOfRemoved } from './let-go.ts';
+export { type Answered, type AnswerLine, answerRequest, standingOffer } from './request/answer.ts';
+export { type Exchanged, exchangeWith, type OtherSide } from './request/drive.ts';
+export { jsonLines } from './request/json-lines.ts';

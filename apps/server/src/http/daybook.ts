@@ -1,11 +1,11 @@
 import { KeepingError } from '@loamwright/daybook';
 import type { Outcome, Problem } from '@loamwright/science';
 import type { BringReport } from '@loamwright/sync';
-import { type Context, Hono, type MiddlewareHandler } from 'hono';
+import { type Context, Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import type { ContentfulStatusCode } from 'hono/utils/http-status';
-import { type Attempts, sameKey } from '../lan/key.ts';
-import { refuse } from './answer.ts';
+import { asStream, FILE_TYPE, refuse } from './answer.ts';
+import { noForms } from './guard.ts';
 
 /** The daybook as the server hands it out and takes it in: the same file as `take` writes and `bring` reads. */
 export interface Exchange {
@@ -16,6 +16,7 @@ export interface Exchange {
 
 /** What happened, for the log: no names, no contents. */
 export type DaybookEvent =
+  | { readonly what: 'exchanged'; readonly kept: number; readonly attached: number }
   | { readonly what: 'took'; readonly entries: number }
   | { readonly what: 'brought'; readonly kept: number; readonly there: number }
   | { readonly what: 'refused'; readonly code: string };
@@ -23,9 +24,6 @@ export type DaybookEvent =
 /** Largest daybook file that is taken in: ten busy years with their photos are well below it. */
 const MOST_BYTES: number = 256 * 1024 * 1024;
 
-/** A daybook file is JSON line by line. Plain JSON is let in too: neither is a type that a form can send. */
-const FILE_TYPE = 'application/x-ndjson';
-const takenTypes = [FILE_TYPE, 'application/json'];
 const DAYBOOK_FILE = 'loamwright-daybook.jsonl';
 
 /**
@@ -62,36 +60,6 @@ export function daybookRoutes(
   return routes;
 }
 
-/** Line by line, so that ten years with their photos are never in memory at once. */
-function asStream(lines: AsyncIterable<string>): ReadableStream<Uint8Array> {
-  const iterator = lines[Symbol.asyncIterator]();
-  const encoder = new TextEncoder();
-  return new ReadableStream({
-    pull: async (controller) => {
-      const { done, value } = await iterator.next();
-      if (done === true) controller.close();
-      else controller.enqueue(encoder.encode(value));
-    },
-    cancel: async () => {
-      await iterator.return?.();
-    },
-  });
-}
-
-/** A form of another page can't send JSON without asking first. */
-function noForms(): MiddlewareHandler {
-  return async (context, next) => {
-    const type = context.req.header('content-type') ?? '';
-    if (takenTypes.includes(type.split(';')[0]?.trim().toLowerCase() ?? '')) return next();
-    return refuse(context, 415, {
-      code: 'wrong-media-type',
-      path: 'Content-Type',
-      found: type.slice(0, 60),
-      wanted: FILE_TYPE,
-    });
-  };
-}
-
 function statusOf(problems: readonly Problem[]): ContentfulStatusCode {
   return problems.some(({ code }) => code === 'bundle-other-holding') ? 409 : 400;
 }
@@ -104,27 +72,4 @@ export function keepingProblem(error: unknown): { status: ContentfulStatusCode; 
   const status = { 'other-holding': 409, busy: 503, full: 507, 'too-large': 413 } as const;
   const known = error.code in status ? status[error.code as keyof typeof status] : 500;
   return { status: known, problem: { code: error.code, path: '', found, wanted: '' } };
-}
-
-/** How the key is asked for on the network: as a bearer token (RFC 6750 section 2.1), never in an address that a log keeps. */
-export function keyNeeded(key: string, attempts: Attempts, addressOf: (context: Context) => string): MiddlewareHandler {
-  return async (context, next) => {
-    const address = addressOf(context);
-    const wait_s = attempts.blocked_s(address);
-    if (wait_s > 0) {
-      context.header('retry-after', String(wait_s));
-      return refuse(context, 429, {
-        code: 'too-many-wrong-keys',
-        path: 'Authorization',
-        found: '',
-        wanted: String(wait_s),
-      });
-    }
-    const given = /^Bearer (\S{1,200})$/u.exec(context.req.header('authorization') ?? '')?.[1];
-    if (given !== undefined && sameKey(given, key)) return next();
-    if (given !== undefined) attempts.wrong(address);
-    context.header('www-authenticate', 'Bearer');
-    const code = given === undefined ? 'key-needed' : 'key-wrong';
-    return refuse(context, 401, { code, path: 'Authorization', found: '', wanted: '' });
-  };
 }

@@ -1,5 +1,6 @@
-import type { MiddlewareHandler } from 'hono';
-import { refuse } from './answer.ts';
+import type { Context, MiddlewareHandler } from 'hono';
+import { type Attempts, sameKey } from '../lan/key.ts';
+import { FILE_TYPE, refuse } from './answer.ts';
 
 /**
  * Scripts and styles come from here and nowhere else. `wasm-unsafe-eval` lets the solver's WebAssembly run, and
@@ -75,4 +76,44 @@ export function ownOriginOnly(): MiddlewareHandler {
 
 function hostOf(origin: string): string | undefined {
   return URL.canParse(origin) ? new URL(origin).host : undefined;
+}
+
+/** A daybook file is JSON line by line. Plain JSON is let in too: neither is a type that a form can send. */
+const takenTypes = [FILE_TYPE, 'application/json'];
+
+/** A form of another page can't send JSON without asking first. */
+export function noForms(): MiddlewareHandler {
+  return async (context, next) => {
+    const type = context.req.header('content-type') ?? '';
+    if (takenTypes.includes(type.split(';')[0]?.trim().toLowerCase() ?? '')) return next();
+    return refuse(context, 415, {
+      code: 'wrong-media-type',
+      path: 'Content-Type',
+      found: type.slice(0, 60),
+      wanted: takenTypes.join(', '),
+    });
+  };
+}
+
+/** How the key is asked for on the network: as a bearer token (RFC 6750 section 2.1), never in an address that a log keeps. */
+export function keyNeeded(key: string, attempts: Attempts, addressOf: (context: Context) => string): MiddlewareHandler {
+  return async (context, next) => {
+    const address = addressOf(context);
+    const wait_s = attempts.blocked_s(address);
+    if (wait_s > 0) {
+      context.header('retry-after', String(wait_s));
+      return refuse(context, 429, {
+        code: 'too-many-wrong-keys',
+        path: 'Authorization',
+        found: '',
+        wanted: String(wait_s),
+      });
+    }
+    const given = /^Bearer (\S{1,200})$/u.exec(context.req.header('authorization') ?? '')?.[1];
+    if (given !== undefined && sameKey(given, key)) return next();
+    if (given !== undefined) attempts.wrong(address);
+    context.header('www-authenticate', 'Bearer');
+    const code = given === undefined ? 'key-needed' : 'key-wrong';
+    return refuse(context, 401, { code, path: 'Authorization', found: '', wanted: '' });
+  };
 }

@@ -1,8 +1,8 @@
-import { type Attachment, compareText, type Entry, KeepingError, type Tip } from '@loamwright/daybook';
+import { type Attachment, compareText, type Entry, type Keeping, KeepingError, type Tip } from '@loamwright/daybook';
 import type { ExchangeKeeping } from '../bring.ts';
 
 /** A keeping in memory, with what a simulated device does to it. */
-export interface MemoryKeeping extends ExchangeKeeping {
+export interface MemoryKeeping extends ExchangeKeeping, Pick<Keeping, 'detach'> {
   readonly entries: ReadonlyMap<string, Entry>;
   readonly shelf: Map<string, Attachment>;
   /** Writes the device's next entries, as `write` of the port does. */
@@ -30,16 +30,22 @@ export function createMemoryKeeping(start: Iterable<Entry> = []): MemoryKeeping 
     full: false,
     keep: async (batch) => {
       if (keeping.full && batch.length > 0) throw new KeepingError('full', 'no room');
+      const owner = [...entries.values(), ...batch][0]?.holding;
+      if (batch.some((entry) => entry.holding !== owner)) throw new KeepingError('other-holding', 'of another holding');
       const kept = batch.filter(add).length;
       return { kept, there: batch.length - kept, conflicts: [] };
     },
     read: async () => ({ entries: [...entries.values()], position: entries.size }),
     pick: async (stretches) =>
       inChain().filter(({ device, n }) => stretches.some((s) => s.device === device && s.from <= n && n <= s.to)),
+    holding: async () => [...entries.values()][0]?.holding ?? null,
     heads: async () => inChain().map(({ id, device, n, prev, sum }) => ({ id, device, n, prev, sum })),
     attach: async (hash, bytes, mediaType) => {
       if (keeping.full) throw new KeepingError('full', 'no room');
       shelf.set(hash, { hash, bytes, mediaType });
+    },
+    detach: async (hash) => {
+      shelf.delete(hash);
     },
     attachment: async (hash) => shelf.get(hash) ?? null,
     attachments: async () =>

@@ -6,6 +6,8 @@ export const serverEn = {
   'server.stopped': 'Stopped.',
   'server.took': 'daybook handed out, {kept, plural, one {# entry} other {# entries}}',
   'server.brought': 'brought {kept, plural, one {# new entry} other {# new entries}}, {there, number} already here',
+  'server.exchanged':
+    'exchanged: {kept, plural, =0 {no new entry} one {# new entry} other {# new entries}}{attached, plural, =0 {} one {, # photo or series} other {, # photos and series}} came in',
   'server.refused': 'refused: {code}',
   'server.failed': 'failed: {what}',
   'server.lan.also': 'Also at {addresses}',
@@ -48,6 +50,8 @@ export const serverEn = {
     'That is not the key of this daybook. Scan the code in the terminal of the computer that serves it.',
   'problem.too-many-wrong-keys': 'Too many wrong keys came from this phone or computer. Try again in {wanted} s.',
   'problem.wrong-media-type': 'What was sent is {found}; a daybook file is sent as {wanted}.',
+  'problem.message-too-large':
+    'A message of an exchange may have up to {wanted} bytes; this one has more. Nothing of it was kept.',
   'problem.too-many-bytes': 'What was sent is too large; a daybook file may have up to {wanted} bytes.',
   'problem.server-failed': 'The server could not do that: {found}. What it keeps is as it was.',
 
