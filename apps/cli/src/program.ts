@@ -3,6 +3,7 @@ import { createSpeaker, type MessageKey, type Speaker } from '@loamwright/words'
 import { Command, CommanderError, Option } from 'commander';
 import packageFacts from '../package.json' with { type: 'json' };
 import { type Answer, type ExitCode, exitCodeOf } from './answer.ts';
+import { belief } from './commands/belief.ts';
 import { bring } from './commands/bring.ts';
 import { build } from './commands/build.ts';
 import { daybook } from './commands/daybook/daybook.ts';
@@ -191,6 +192,10 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
   command('bring', 'cli.bring')
     .argument('<file>', say('cli.bring.file'))
     .action((file, options) => run(options, (session) => bring(file, session)));
+
+  command('belief', 'cli.belief')
+    .argument('[words...]', say('cli.belief.words'))
+    .action((words, options) => run(options, async (session) => belief(words, session)));
 
   command('reckon', 'cli.reckon')
     .argument('[id]', say('cli.reckon.id'))

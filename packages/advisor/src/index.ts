@@ -1,4 +1,5 @@
 export type { ActMark } from './act-marks.ts';
+export type { BeliefSaid } from './belief-words.ts';
 export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';
 export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
 export { entrySaying } from './entry-saying.ts';

@@ -9,6 +9,7 @@ import {
   type Permit,
 } from '@loamwright/science';
 import type { Place, Saying } from '@loamwright/words';
+import { type BeliefSaid, beliefWords } from './belief-words.ts';
 import { countedOf } from './measured.ts';
 import { materialName } from './names.ts';
 import { bulk, density, liquid, mass, say, sayOf, smallMass, temperature } from './saying.ts';
@@ -73,6 +74,8 @@ export interface MixReport {
   /** What bands and practice say about heating, with the chances: never a promise. */
   readonly heat: readonly Saying[];
   readonly warnings: readonly Saying[];
+  /** What is commonly held of such a mix and what has been published of it; two at the most. */
+  readonly beliefs: readonly BeliefSaid[];
   readonly cautions: readonly CautionId[];
 }
 
@@ -96,6 +99,10 @@ export function mixReport(solution: MixSolution, holding: Holding): MixReport {
     judged: balance === undefined ? [] : judgedWords(balance),
     heat: balance === undefined ? [] : heatWords(standing, balance),
     warnings: balance === undefined ? [] : balance.warnings.map((warning) => warningWords(warning, holding)),
+    beliefs: beliefWords({
+      materials: use.map(({ material }) => holding.materials.get(material)?.described?.body.like ?? material),
+      volume_m3: balance?.volume_m3.p50,
+    }),
     cautions: balance?.cautions ?? [],
   };
 }

@@ -1,4 +1,5 @@
 export { catalogue } from './all.ts';
+export * from './belief/index.ts';
 export * from './catalogue/index.ts';
 export * from './caution/index.ts';
 export * from './estimate/index.ts';

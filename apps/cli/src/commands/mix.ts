@@ -126,6 +126,7 @@ function mixText(report: MixReport, { speaker, terminal }: Session): string {
     lines(report.heat),
     lines(all.flatMap(({ left, doubt }) => [left, doubt].filter((said) => said !== null))),
     lines(report.warnings),
+    lines(report.beliefs.map(({ said }) => said)),
     lines(report.use.filter(({ permit }) => permit.permit !== 'allowed').map(({ permit }) => permit.said)),
     cautionText(report.cautions, speaker, columns),
     page(columns, [speaker.say('cli.mix.next')]),

@@ -1,15 +1,6 @@
-import sources from '@loamwright/reference/sources.json' with { type: 'json' };
-import {
-  bad,
-  type Citation,
-  catalogue,
-  createDraws,
-  good,
-  type ListedCalculation,
-  nearest,
-  type Outcome,
-} from '@loamwright/science';
+import { bad, catalogue, createDraws, good, type ListedCalculation, nearest, type Outcome } from '@loamwright/science';
 import type { Answer } from '../answer.ts';
+import { citationLine, cited } from '../citation.ts';
 import { parseJson } from '../json.ts';
 import { outline } from '../outline.ts';
 import type { Session } from '../session.ts';
@@ -59,26 +50,10 @@ function asJson(value: unknown): Answer {
   return { value, text: JSON.stringify(value, null, 2) };
 }
 
-/** A source as `reference/sources.json` has it. */
-interface Source {
-  readonly author: string | null;
-  readonly year: number | null;
-  readonly title: string;
-  readonly address?: string | undefined;
-}
-
 function sourcesOf(calculation: ListedCalculation, { speaker, terminal }: Session): Answer {
-  const value = calculation.sources.map((citation) => ({ ...citation, ...sourceOf(citation) }));
-  const lines = value.map(({ author, year, title, place, mark }) => {
-    const head = [author, year, title].filter((part) => part !== null && part !== '').join(', ');
-    return wrap(`- ${head}: ${place} (${speaker.sayIf(`mark.${mark}`, mark)})`, terminal.columns, '  ');
-  });
+  const value = calculation.sources.map(cited);
+  const lines = value.map((one) => citationLine(one, speaker, terminal.columns));
   return { value, text: [wrap(calculation.summary, terminal.columns), '', ...lines].join('\n') };
-}
-
-function sourceOf({ source }: Citation): Source {
-  const table: Readonly<Record<string, Source>> = sources;
-  return table[source] ?? { author: null, year: null, title: source };
 }
 
 async function run(calculation: ListedCalculation, session: Session): Promise<Outcome<Answer>> {

@@ -77,7 +77,8 @@ function rankOf(known: string, typed: string): Rank | undefined {
   return made ? { match: 'word', order: 0 } : undefined;
 }
 
-function plain(name: string): string {
+/** A name without capitals, accents, hyphens, brackets and plurals. */
+export function plain(name: string): string {
   return name
     .normalize('NFD')
     .replace(/\p{M}/gu, '')

@@ -303,6 +303,7 @@ export const appEn = {
   'app.mix.mend': 'What would mend it',
   'app.mix.warn': 'What to watch',
   'app.mix.is': 'What the mix is',
+  'app.mix.beliefs': 'What is said of it',
   'app.mix.heat': 'Will it heat?',
   'app.mix.left': 'What stays behind',
   'app.mix.permits': 'May it go on a heap?',

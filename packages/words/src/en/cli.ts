@@ -116,6 +116,12 @@ export const cliEn = {
   'cli.bring.conflicts':
     '{count, plural, one {# entry is} other {# entries are}} now here in two versions, and none of them counts until one is taken back: loamwright daybook shows them.',
 
+  'cli.belief': 'What is commonly held of heaps, beds and teas, and what has been published of it.',
+  'cli.belief.words': 'words of the belief, such as coffee acid; left out, every belief',
+  'cli.belief.held': '“{held}”',
+  'cli.belief.standing': 'In short: {finding}; {evidence}.',
+  'cli.belief.hint': 'What is published of one: loamwright belief WORDS',
+
   'cli.reckon': 'Run one calculation of the catalogue: JSON in on standard input, the answer out.',
   'cli.reckon.id': 'which calculation',
   'cli.reckon.list': 'list the calculations',
@@ -161,6 +167,7 @@ export const cliEn = {
   'problem.act-unknown':
     '“{found}” is no temperature and nothing that can be logged of a heap. What would do: 148F, or one of: {wanted}.',
   'problem.reading-odd': '{found} Did you mean: {wanted}?',
+  'problem.no-such-belief': 'No belief is known by “{found}”. See all of them: loamwright belief',
   'problem.no-such-heap':
     'There is no heap called “{found}”.{offers, plural, =0 {} other { Nearest: {wanted}.}} See: loamwright heap',
   'problem.no-such-bay':

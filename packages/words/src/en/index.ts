@@ -1,5 +1,6 @@
 import { advisorEn } from './advisor.ts';
 import { appEn } from './app.ts';
+import { beliefsEn } from './beliefs.ts';
 import { cautionsEn } from './cautions.ts';
 import { cliEn } from './cli.ts';
 import { coreEn } from './core.ts';
@@ -14,6 +15,7 @@ import { serverEn } from './server.ts';
 
 type En = typeof advisorEn &
   typeof appEn &
+  typeof beliefsEn &
   typeof cautionsEn &
   typeof cliEn &
   typeof coreEn &
@@ -30,6 +32,7 @@ type En = typeof advisorEn &
 export const en: En = {
   ...advisorEn,
   ...appEn,
+  ...beliefsEn,
   ...cautionsEn,
   ...cliEn,
   ...coreEn,

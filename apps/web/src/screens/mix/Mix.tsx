@@ -49,6 +49,7 @@ function MixAnswer({ bins, solution }: { readonly bins: Bins; readonly solution:
       <Plain title={speaker.say('app.mix.short')} lines={report.lacks.map((said) => speaker.tell(said))} />
       <Plain title={speaker.say('app.mix.mend')} lines={report.mends.map((said) => speaker.tell(said))} />
       <Plain title={speaker.say('app.mix.warn')} lines={report.warnings.map((said) => speaker.tell(said))} />
+      <Plain title={speaker.say('app.mix.beliefs')} lines={report.beliefs.map(({ said }) => speaker.tell(said))} />
       <section className="section">
         <h2>{speaker.say('app.mix.is')}</h2>
         <ul className="lines">
