@@ -14,10 +14,19 @@ export default defineConfig({
           name: 'unit',
           setupFiles: ['tests/seed.ts'],
           include: ['{reference,packages,apps,scripts,tests}/**/*.test.{ts,tsx}'],
-          exclude: ['**/node_modules/**', '**/dist/**', 'tests/browser/**'],
+          exclude: ['**/node_modules/**', '**/dist/**', 'tests/{browser,docs}/**'],
           testTimeout: unitTimeout_ms,
           hookTimeout: unitTimeout_ms,
           maxWorkers: '100%',
+        },
+      },
+      {
+        // What the documents show, run through the built command line.
+        test: {
+          name: 'docs',
+          include: ['tests/docs/**/*.test.ts'],
+          testTimeout: journeyTimeout_ms,
+          hookTimeout: journeyTimeout_ms,
         },
       },
       {

@@ -1,4 +1,5 @@
-// Everything that is checked beside the tests. `npm run check -- types style` takes only those named.
+// Everything that is checked beside the tests. `npm run check -- types style` takes only those named; with
+// `--after-tests` what `npm test` has run already is left out.
 import { join } from 'node:path';
 import { prepare } from './lib/prepare.mjs';
 import { run } from './lib/process.mjs';
@@ -8,6 +9,7 @@ import { root } from './lib/root.mjs';
  * @typedef {object} Check
  * @property {string} name
  * @property {readonly (readonly string[])[]} commands each a file that Node runs, with its arguments
+ * @property {boolean} [isTested] whether `npm test` runs it too
  */
 
 const tsc = 'node_modules/typescript/bin/tsc';
@@ -30,17 +32,25 @@ const checks = [
   },
   { name: 'unused', commands: [[knip]] },
   { name: 'size', commands: [['scripts/build.mjs'], ['node_modules/size-limit/bin.js']] },
-  { name: 'docs', commands: [['scripts/docs-examples.mjs']] },
+  {
+    name: 'docs',
+    commands: [['scripts/build.mjs'], ['node_modules/vitest/vitest.mjs', 'run', '--project', 'docs']],
+    isTested: true,
+  },
 ];
 
-const wanted = process.argv.slice(2);
+const args = process.argv.slice(2);
+const isAfterTests = args.includes('--after-tests');
+const wanted = args.filter((arg) => arg !== '--after-tests');
 const unknown = wanted.filter((name) => !checks.some((check) => check.name === name));
 if (unknown.length > 0) {
   const names = checks.map(({ name }) => name).join(', ');
   process.stderr.write(`There is no check named ${unknown.join(', ')}; there are: ${names}.\n`);
   process.exit(2);
 }
-const chosen = checks.filter(({ name }) => wanted.length === 0 || wanted.includes(name));
+const chosen = checks.filter(
+  ({ name, isTested }) => (wanted.length === 0 || wanted.includes(name)) && !(isAfterTests && isTested === true),
+);
 await prepare();
 
 /** @type {string[]} */

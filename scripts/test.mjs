@@ -1,4 +1,5 @@
-// Runs every test: those beside the sources, then the journeys through the built app in a browser.
+// Runs every test: those beside the sources, then with the built programs the examples in the documents and the
+// journeys in a browser.
 // `npm test -- packages/units` runs the files whose path contains that text.
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -88,8 +89,10 @@ if (wentWell(await ensureInstalled())) {
   noteMissing('The comparison of the mix solver with GLPK', provideGlpsol());
   const isBuilt = wentWell(await ensureBuilt());
   await runTests('unit');
-  if (isBuilt) await runTests('browser');
-  else noteMissing('The journeys in a browser', 'the build failed');
+  if (isBuilt) {
+    await runTests('docs');
+    await runTests('browser');
+  } else noteMissing('The examples in the documents and the journeys in a browser', 'the build failed');
 }
 
 const tally = sumTallies(tallies);

@@ -1,5 +1,5 @@
 import { good, type Outcome, type Problem } from '@loamwright/science';
-import { createSpeaker, type MessageKey, type Speaker } from '@loamwright/words';
+import { createSpeaker, type MessageKey, type Speaker, tellProblem } from '@loamwright/words';
 import { Command, CommanderError, Option } from 'commander';
 import packageFacts from '../package.json' with { type: 'json' };
 import { type Answer, type ExitCode, exitCodeOf } from './answer.ts';
@@ -16,7 +16,6 @@ import { start } from './commands/start.ts';
 import { take } from './commands/take.ts';
 import { makeDemo } from './demo.ts';
 import { type CommonOptions, openSession, type Session, type Surroundings } from './session.ts';
-import { tellProblem } from './tell.ts';
 import { wrap } from './terminal.ts';
 
 type Work = (session: Session) => Promise<Outcome<Answer>>;

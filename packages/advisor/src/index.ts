@@ -1,6 +1,7 @@
 export type { ActMark } from './act-marks.ts';
 export type { BeliefSaid } from './belief-words.ts';
 export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';
+export { type CalculationReport, calculationReport, type FieldRow } from './calculation-report.ts';
 export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
 export { entrySaying } from './entry-saying.ts';
 export {

@@ -1,10 +1,10 @@
 import { bad, good, type Outcome } from '@loamwright/science';
 import { type BringReport, bring as keep, readBundle } from '@loamwright/sync';
+import { tellProblem } from '@loamwright/words';
 import type { Answer } from '../answer.ts';
 import { withKeeping } from '../book.ts';
 import { readText } from '../file.ts';
 import type { Session } from '../session.ts';
-import { tellProblem } from '../tell.ts';
 import { page } from '../text.ts';
 
 /** Largest daybook file that is read: ten busy years with their photos are well below it. */

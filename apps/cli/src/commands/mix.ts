@@ -12,6 +12,7 @@ import {
   type Outcome,
   type StockLine,
 } from '@loamwright/science';
+import { outline } from '@loamwright/words';
 import type { Answer } from '../answer.ts';
 import { type BayMeant, bayMeant } from '../bay.ts';
 import { readBook } from '../book.ts';
@@ -19,7 +20,6 @@ import { type IngredientRead, readIngredients } from '../grammar/ingredient.ts';
 import { readMeasurement } from '../grammar/measurement.ts';
 import { namesOf } from '../holding.ts';
 import { rememberMix, STAND_IN_BAY } from '../mixed.ts';
-import { outline } from '../outline.ts';
 import { stuffed } from '../own.ts';
 import { laid } from '../put.ts';
 import type { Session } from '../session.ts';

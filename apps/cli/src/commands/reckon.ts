@@ -1,8 +1,8 @@
 import { bad, catalogue, createDraws, good, type ListedCalculation, nearest, type Outcome } from '@loamwright/science';
+import { outline } from '@loamwright/words';
 import type { Answer } from '../answer.ts';
 import { citationLine, cited } from '../citation.ts';
 import { parseJson } from '../json.ts';
-import { outline } from '../outline.ts';
 import type { Session } from '../session.ts';
 import { loadSolver } from '../solver.ts';
 import { wrap } from '../terminal.ts';

@@ -2,9 +2,6 @@
 export const cliEn = {
   'cli.title': 'Mixes, build cards, readings and a daybook for growers who make their own fertility.',
   'cli.exitCodes': 'Exit codes: 0 fine, 1 failed, 2 bad input or a question that wants an answer.',
-  'cli.whole': 'the input',
-  'cli.problem.other': '{path}: {found} ({code}); wanted: {wanted}.',
-  'cli.because': 'Why: {reason}.',
   'cli.recorded': 'Written down: {what}',
   'cli.option.version': 'print the version',
   'cli.option.help': 'print this help',

@@ -1,6 +1,7 @@
 import { advisorEn } from './advisor.ts';
 import { appEn } from './app.ts';
 import { beliefsEn } from './beliefs.ts';
+import { calculationsEn } from './calculations.ts';
 import { cautionsEn } from './cautions.ts';
 import { cliEn } from './cli.ts';
 import { coreEn } from './core.ts';
@@ -16,6 +17,7 @@ import { serverEn } from './server.ts';
 type En = typeof advisorEn &
   typeof appEn &
   typeof beliefsEn &
+  typeof calculationsEn &
   typeof cautionsEn &
   typeof cliEn &
   typeof coreEn &
@@ -33,6 +35,7 @@ export const en: En = {
   ...advisorEn,
   ...appEn,
   ...beliefsEn,
+  ...calculationsEn,
   ...cautionsEn,
   ...cliEn,
   ...coreEn,

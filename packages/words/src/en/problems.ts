@@ -1,5 +1,8 @@
 /** What is wrong with an input: what stood there, where, and what would do. */
 export const problemsEn = {
+  'tell.whole': 'the input',
+  'tell.other': '{path}: {found} ({code}); wanted: {wanted}.',
+  'tell.because': 'Why: {reason}.',
   'problem.missing': '{path} is missing: it wants {wanted}.',
   'problem.wrong-type': '{path} is {found}; it wants {wanted}.',
   'problem.too-big': '{path} is {found}, which is too much; it wants {wanted}.',

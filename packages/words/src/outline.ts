@@ -1,4 +1,4 @@
-import type { Speaker } from '@loamwright/words';
+import type { Speaker } from './speaker.ts';
 
 const STEP = '  ';
 
