@@ -2,10 +2,12 @@ import type { ListedCalculation } from './catalogue/index.ts';
 import { heapCalculations } from './heap/index.ts';
 import { materialCalculations } from './material/index.ts';
 import { mixCalculations } from './mix/index.ts';
+import { pailCalculations } from './pail/index.ts';
 
 /** Every calculation there is: what `loamwright reckon` offers, and what the reference pages and property tests go through. */
 export const catalogue: readonly ListedCalculation[] = [
   ...materialCalculations,
   ...mixCalculations,
+  ...pailCalculations,
   ...heapCalculations,
 ];

@@ -6,4 +6,5 @@ export * from './estimate/index.ts';
 export * from './heap/index.ts';
 export * from './material/index.ts';
 export * from './mix/index.ts';
+export * from './pail/index.ts';
 export * from './solver/index.ts';

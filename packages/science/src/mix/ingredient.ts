@@ -235,7 +235,7 @@ function at(values: Float64Array, i: number): number {
 }
 
 /** The quantity's likely draws: one draw in the middle of everything, for what must be decided on likely values. */
-const likelyDraws: Draws = { count: 1, shares: () => Float64Array.of(0.5) };
+export const likelyDraws: Draws = { count: 1, shares: () => Float64Array.of(0.5) };
 
 /** The likely portion of an amount. */
 export function weighLikely(
