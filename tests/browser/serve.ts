@@ -19,6 +19,8 @@ export interface ServeOptions {
   readonly env?: Readonly<Record<string, string>>;
   /** A data folder to serve again; else a new one, which goes when the server stops. */
   readonly dataFolder?: string;
+  /** The port to serve again; else a free one. A browser keeps a daybook under its address, port included. */
+  readonly port?: number;
   /** Whether it is waited for over HTTPS. */
   readonly isSecure?: boolean;
 }
@@ -31,12 +33,14 @@ export interface Served {
   printed(): string;
   /** Tells the server to end, as a person would, and waits for it. */
   stop(): Promise<void>;
+  /** Ends it as a power cut does, in the middle of whatever it does; its data folder stays. */
+  kill(): Promise<void>;
 }
 
 /** Starts the built server on a free port of this machine and waits until it answers. */
 export async function serve(options: ServeOptions = {}): Promise<Served> {
   const dataFolder = options.dataFolder ?? (await mkdtemp(join(tmpdir(), 'loamwright-served-')));
-  const port = await freePort();
+  const port = options.port ?? (await freePort());
   const program = join(root, 'apps/server/dist/server.mjs');
   const child = spawn(process.execPath, ['--enable-source-maps', program, ...(options.args ?? [])], {
     env: { ...process.env, HOST: '127.0.0.1', PORT: String(port), LOAMWRIGHT_DATA: dataFolder, ...options.env },
@@ -59,7 +63,13 @@ export async function serve(options: ServeOptions = {}): Promise<Served> {
     await stop();
     throw new Error(`The server did not answer at ${address}. It printed:\n${printed}`, { cause });
   }
-  return { address, dataFolder, printed: () => printed, stop };
+  const kill = async () => {
+    if (child.exitCode !== null || child.signalCode !== null) return;
+    const ended = once(child, 'exit');
+    child.kill('SIGKILL');
+    await ended;
+  };
+  return { address, dataFolder, printed: () => printed, stop, kill };
 }
 
 async function freePort(): Promise<number> {

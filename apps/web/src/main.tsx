@@ -28,3 +28,5 @@ if ('serviceWorker' in navigator && import.meta.env.PROD) {
   // After the first screen stands: keeping the app offline must not hold it up.
   import('./device/offline.ts').then(({ keepOffline }) => keepOffline()).catch(() => undefined);
 }
+// Likewise the exchange with a computer that keeps a daybook.
+import('./keep/background.ts').then(({ exchangeInBackground }) => exchangeInBackground()).catch(() => undefined);

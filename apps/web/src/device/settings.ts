@@ -22,6 +22,8 @@ export interface Settings {
   readonly begun: boolean;
   /** Id of the own holding, made when the daybook is begun and taken over by its first entry. */
   readonly holding: string | null;
+  /** Whether the daybook is exchanged with the computer without asking; null before it was ever exchanged. */
+  readonly exchanges: 'by-itself' | 'when-told' | null;
 }
 
 const themes: readonly Theme[] = ['auto', 'light', 'dark', 'sunlight'];
@@ -36,6 +38,7 @@ const kept = stored('loamwright.settings', (raw): Settings => {
     book: found['book'] === 'own' || found['book'] === 'demo' ? found['book'] : null,
     begun: found['begun'] === true,
     holding: typeof found['holding'] === 'string' ? found['holding'] : null,
+    exchanges: found['exchanges'] === 'by-itself' || found['exchanges'] === 'when-told' ? found['exchanges'] : null,
   };
 });
 

@@ -71,6 +71,11 @@ export class NotWritten extends Error {
   }
 }
 
+/** Someone else refused, such as the computer or a file; it passes through as it is. */
+export class Refused extends Error {
+  override readonly name: string = 'Refused';
+}
+
 /** A daybook on a keeping. Other tabs on the same keeping are told of every change, and theirs are read. */
 export async function openBook(name: string, keeping: Keeping): Promise<Book> {
   const entries: Entry[] = [];
@@ -116,9 +121,12 @@ export async function openBook(name: string, keeping: Keeping): Promise<Book> {
       return written;
     },
     change: async (work) => {
-      const result = await asNotWritten(() => work(keeping));
-      await changed();
-      return result;
+      try {
+        return await asNotWritten(() => work(keeping));
+      } finally {
+        // What was kept before it failed is kept all the same.
+        await changed();
+      }
     },
     look: (work) => work(keeping),
     close: async () => {
@@ -172,6 +180,8 @@ async function asNotWritten<Result>(work: () => Promise<Result>): Promise<Result
     if (error instanceof KeepingError && (error.code === 'full' || error.code === 'busy' || error.code === 'closed')) {
       throw new NotWritten(error.code, [], { cause: error });
     }
-    throw error instanceof NotWritten ? error : new NotWritten('failed', [], { cause: error });
+    throw error instanceof NotWritten || error instanceof Refused
+      ? error
+      : new NotWritten('failed', [], { cause: error });
   }
 }

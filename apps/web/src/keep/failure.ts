@@ -1,11 +1,11 @@
 import type { Problem } from '@loamwright/science';
 import { isMessageKey, type Saying } from '@loamwright/words';
-import { NotWritten } from './book.ts';
+import { NotWritten, Refused } from './book.ts';
 import { ServerRefused } from './server.ts';
 import { sayNotWritten } from './useWriting.ts';
 
 /** A file that could not be brought in, and what is wrong with it. */
-export class NotBrought extends Error {
+export class NotBrought extends Refused {
   override readonly name: string = 'NotBrought';
   readonly problems: readonly Problem[];
   constructor(problems: readonly Problem[]) {
@@ -19,9 +19,8 @@ export function sayFailure(error: unknown): Saying {
   if (error instanceof NotWritten) return sayNotWritten(error);
   if (error instanceof NotBrought) return sayProblem(error.problems[0]);
   if (error instanceof ServerRefused) {
-    return error.code === 'unreachable'
-      ? { key: 'app.server.unreachable' }
-      : sayProblem({ code: error.code, path: '', found: '', wanted: '' });
+    const key = `app.server.refused.${error.problem.code}`;
+    return isMessageKey(key) ? { key } : sayProblem(error.problem);
   }
   return { key: 'app.notWritten.failed', places: { why: error instanceof Error ? error.message : String(error) } };
 }

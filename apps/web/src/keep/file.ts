@@ -1,8 +1,7 @@
-import { bring, bundleLines, bundleOf, readBundle } from '@loamwright/sync';
+import { bring, bundleLines, bundleOf, letGoOfRemoved, readBundle } from '@loamwright/sync';
 import type { Saying } from '@loamwright/words';
 import type { Book } from './book.ts';
 import { NotBrought } from './failure.ts';
-import { bringToServer, rememberExchange, takeFromServer } from './server.ts';
 
 /** The whole daybook as the text of a file; null while nothing stands in it. */
 async function fileText(book: Book): Promise<string | null> {
@@ -72,6 +71,7 @@ async function bringIn(book: Book, text: string): Promise<BroughtIn> {
     const foreign = read.problems.some(({ code }) => code.endsWith('other-holding'));
     if (foreign || (read.entries.length === 0 && read.problems.length > 0)) throw new NotBrought(read.problems);
     const { kept, there } = await bring(keeping, read);
+    await letGoOfRemoved(keeping);
     return { kept, there, left: read.problems.length };
   });
 }
@@ -81,16 +81,4 @@ export async function bringText(book: Book, text: string): Promise<Saying> {
   return left === 0
     ? { key: 'app.kept.brought', places: { kept, there } }
     : { key: 'app.kept.left', places: { kept, left } };
-}
-
-/** Both ways with the computer that serves this page: first what it has, then what is here. */
-export async function exchangeWithServer(book: Book): Promise<Saying> {
-  const theirs = await takeFromServer();
-  const kept = theirs === null ? 0 : (await bringIn(book, theirs)).kept;
-  const ours = await fileText(book);
-  if (ours === null) return nothingYet;
-  await bringToServer(ours);
-  const entries = book.leaf().entries.length;
-  rememberExchange(entries);
-  return { key: 'app.server.exchanged', places: { kept, entries } };
 }

@@ -218,6 +218,7 @@ export const appEn = {
   'app.kept.question': 'Where is the daybook, and is it safe there?',
   'app.kept.answer':
     'Its {count, plural, one {# line lies} other {# lines lie}} in this browser, on this device, and nowhere else unless you take a copy.',
+  'app.kept.answerHere': 'Its {count, plural, one {# line lies} other {# lines lie}} in this browser, on this device.',
   'app.kept.refused': 'This browser keeps nothing here: {why}',
   'app.kept.asking': 'Asking the browser whether it will keep it …',
   'app.kept.persistent': 'The browser has promised not to clear it by itself.',
@@ -236,14 +237,30 @@ export const appEn = {
     '{kept, plural, =0 {Nothing was new} one {# new line came in} other {# new lines came in}}; {left, plural, one {# line was} other {# lines were}} damaged and left out.',
 
   'app.server.title': 'The computer that serves this page',
-  'app.server.missing':
-    '{count, plural, =0 {It had everything that is here when you last exchanged.} one {# line here has not been there yet.} other {# lines here have not been there yet.}}',
+  'app.server.offer':
+    'It keeps a daybook, too. Exchange once, and each has what the other had; from then on it goes on by itself.',
+  'app.server.when': 'When to exchange',
+  'app.server.by-itself': 'By itself, when it answers',
+  'app.server.when-told': 'Only when I say so',
   'app.server.exchange': 'Exchange both ways',
   'app.server.exchanged':
     'Done: {kept, plural, =0 {nothing was new here} one {# new line came in here} other {# new lines came in here}}, and it now has all {entries, plural, one {# line} other {# lines}}.',
-  'app.server.unreachable': 'The computer does not answer. What is here stays here; try again when you are near it.',
+  'app.server.refused.unreachable':
+    'The computer does not answer. What is here stays here; try again when you are near it.',
+  'app.server.refused.exchange-other-holding':
+    'The computer keeps the daybook of another garden. Two gardens never mix, so nothing was exchanged, and what is here stays here.',
+  'app.server.refused.full': 'The computer has no room left for it. What is here stays here; make room there.',
+  'app.server.refused.busy': 'Another program is writing on the computer just now. What is here stays here; try again.',
   'app.server.key': 'Its key',
   'app.server.keyTold': 'It stands in the window where it was started.',
+
+  'app.exchange.missing':
+    '{count, plural, =0 {Every line here is on the computer, too.} one {# line here is not yet on the computer.} other {# lines here are not yet on the computer.}}',
+  'app.exchange.last': 'Last exchanged {ago}, {time}.',
+  'app.exchange.never': 'Nothing has been exchanged with it yet.',
+  'app.exchange.busy': 'Exchanging now.',
+  'app.exchange.notAll':
+    'It would not take everything. Nothing is lost: what is here stays here, and is offered again next time.',
 
   'app.check.title': 'Was anything changed?',
   'app.check.told': 'Every line carries the sum of the one before it, so a changed or missing line can be seen.',

@@ -15,7 +15,8 @@ import { ServerExchange } from './ServerExchange.tsx';
 export function KeepingPage(): ReactNode {
   const speaker = useSpeaker();
   const { book, leaf } = useBook();
-  const demo = useSettings().book === 'demo';
+  const { book: which, exchanges } = useSettings();
+  const demo = which === 'demo';
   const [storage, setStorage] = useState<StorageStanding | null>(null);
   const [said, setSaid] = useState<Saying | null>(null);
   const [problem, setProblem] = useState<Saying | null>(null);
@@ -43,7 +44,9 @@ export function KeepingPage(): ReactNode {
     >
       <p className="answer">
         {leaf.refused === null
-          ? speaker.say('app.kept.answer', { count: leaf.entries.length })
+          ? speaker.say(exchanges === null || demo ? 'app.kept.answer' : 'app.kept.answerHere', {
+              count: leaf.entries.length,
+            })
           : speaker.say('app.kept.refused', { why: leaf.refused })}
       </p>
       <p className="section">{speaker.tell(storageSaying(storage))}</p>
@@ -71,7 +74,7 @@ export function KeepingPage(): ReactNode {
           </label>
         </section>
       )}
-      {!demo && <ServerExchange book={book} entries={leaf.entries.length} onTry={trying} />}
+      {!demo && <ServerExchange book={book} onTry={trying} />}
       <ChainCheck book={book} />
     </Page>
   );

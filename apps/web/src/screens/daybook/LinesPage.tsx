@@ -1,7 +1,9 @@
 import type { DaybookLine } from '@loamwright/advisor';
 import type { Saying } from '@loamwright/words';
 import { type ReactNode, useState } from 'react';
+import { useSettings } from '../../device/settings.ts';
 import { sayAgo, sayDay, sayTime } from '../../parts/dates.ts';
+import { NotExchanged } from '../../parts/NotExchanged.tsx';
 import { Page } from '../../shell/Page.tsx';
 import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
@@ -14,6 +16,7 @@ const AT_ONCE = 60;
 export function LinesPage(): ReactNode {
   const speaker = useSpeaker();
   const lines = useLines();
+  const { exchanges, book } = useSettings();
   const [shown, setShown] = useState(AT_ONCE);
   const odd = lines.filter(({ status }) => status !== 'in-force' && status !== 'amended' && status !== 'withdrawn');
   const warned = lines.filter(
@@ -25,6 +28,7 @@ export function LinesPage(): ReactNode {
       act={{ text: speaker.say('app.daybook.kept'), href: to('daybook', 'kept') }}
     >
       <p className="answer">{speaker.tell(headline())}</p>
+      {exchanges !== null && book === 'own' && <NotExchanged />}
       {odd.length + warned.length > 0 && (
         <details className="section">
           <summary>{speaker.say('app.daybook.odd', { count: odd.length + warned.length })}</summary>

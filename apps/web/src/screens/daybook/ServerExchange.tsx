@@ -1,20 +1,25 @@
 import type { Saying } from '@loamwright/words';
-import { type ReactNode, useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useState, useSyncExternalStore } from 'react';
+import { keyToComputer } from '../../device/key.ts';
+import { changeSettings, useSettings } from '../../device/settings.ts';
 import type { Book } from '../../keep/book.ts';
-import { exchangeWithServer } from '../../keep/file.ts';
-import { findServer, hasKey, rememberKey, type Server, serverHas } from '../../keep/server.ts';
+import { exchangeWhenTold } from '../../keep/exchange.ts';
+import { findServer } from '../../keep/server.ts';
+import { Choices } from '../../parts/Choices.tsx';
+import { NotExchanged } from '../../parts/NotExchanged.tsx';
 import { useSpeaker } from '../../shell/words.tsx';
 
 interface Properties {
   readonly book: Book;
-  readonly entries: number;
   readonly onTry: (work: () => Promise<Saying | null>) => Promise<void>;
 }
 
 /** Both ways with the computer that served this page, where that computer keeps a daybook. */
-export function ServerExchange({ book, entries, onTry }: Properties): ReactNode {
+export function ServerExchange({ book, onTry }: Properties): ReactNode {
   const speaker = useSpeaker();
-  const [server, setServer] = useState<Server | null>(null);
+  const { exchanges } = useSettings();
+  const hasKey = useSyncExternalStore(keyToComputer.subscribe, keyToComputer.get) !== null;
+  const [server, setServer] = useState<Awaited<ReturnType<typeof findServer>>>('none');
   const [key, setKey] = useState('');
   useEffect(() => {
     let there = true;
@@ -26,13 +31,13 @@ export function ServerExchange({ book, entries, onTry }: Properties): ReactNode 
       there = false;
     };
   }, []);
-  if (server === null) return null;
-  const missing = Math.max(0, entries - serverHas());
+  // With no signal a computer that was met before is still spoken of.
+  if (server === 'none' || (server === 'silent' && exchanges === null)) return null;
   return (
-    <section className="section">
+    <section className="section stack">
       <h2>{speaker.say('app.server.title')}</h2>
-      <p>{speaker.say('app.server.missing', { count: missing })}</p>
-      {server.asksKey && !hasKey() && (
+      {exchanges === null ? <p>{speaker.say('app.server.offer')}</p> : <NotExchanged />}
+      {server !== 'silent' && server.asksKey && !hasKey && (
         <label className="field">
           <span className="label">{speaker.say('app.server.key')}</span>
           <input
@@ -48,12 +53,23 @@ export function ServerExchange({ book, entries, onTry }: Properties): ReactNode 
         type="button"
         className="plain-act"
         onClick={() => {
-          if (key !== '') rememberKey(key);
-          void onTry(() => exchangeWithServer(book));
+          if (!hasKey && key !== '') keyToComputer.set(key);
+          void onTry(() => exchangeWhenTold(book));
         }}
       >
         {speaker.say('app.server.exchange')}
       </button>
+      {exchanges !== null && (
+        <Choices
+          legend={speaker.say('app.server.when')}
+          options={[
+            { value: 'by-itself', text: speaker.say('app.server.by-itself') },
+            { value: 'when-told', text: speaker.say('app.server.when-told') },
+          ]}
+          value={exchanges}
+          onChange={(chosen) => changeSettings({ exchanges: chosen })}
+        />
+      )}
     </section>
   );
 }

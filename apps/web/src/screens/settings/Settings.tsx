@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { lazy, type ReactNode, Suspense } from 'react';
 import { changeSettings, type Theme, useSettings } from '../../device/settings.ts';
 import { Choices } from '../../parts/Choices.tsx';
 import { Page } from '../../shell/Page.tsx';
@@ -6,11 +6,16 @@ import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import { MeasureSizes } from './MeasureSizes.tsx';
 
+/** It opens the daybook, for which the settings need not wait. */
+const NotExchanged = lazy(() =>
+  import('../../parts/NotExchanged.tsx').then((part) => ({ default: part.NotExchanged })),
+);
+
 const themes: readonly Theme[] = ['auto', 'light', 'dark', 'sunlight'];
 
 export default function SettingsPage(): ReactNode {
   const speaker = useSpeaker();
-  const { system, theme, person } = useSettings();
+  const { system, theme, person, exchanges, book } = useSettings();
   return (
     <Page question={speaker.say('app.settings.question')}>
       <p className="answer">
@@ -50,6 +55,17 @@ export default function SettingsPage(): ReactNode {
         <span className="hint">{speaker.say('app.settings.personTold')}</span>
       </label>
       <MeasureSizes key={system} />
+      {exchanges !== null && book === 'own' && (
+        <section className="section">
+          <h2>{speaker.say('app.server.title')}</h2>
+          <Suspense fallback={null}>
+            <NotExchanged />
+          </Suspense>
+          <a className="word" href={to('daybook', 'kept')}>
+            {speaker.say('app.daybook.kept')}
+          </a>
+        </section>
+      )}
       <p className="section">
         <a className="word" href={to('about')}>
           {speaker.say('app.settings.about')}
