@@ -12,6 +12,7 @@ import { heap } from './commands/heap.ts';
 import { log } from './commands/log/log.ts';
 import { mix } from './commands/mix.ts';
 import { reckon } from './commands/reckon.ts';
+import { size } from './commands/size.ts';
 import { start } from './commands/start.ts';
 import { take } from './commands/take.ts';
 import { makeDemo } from './demo.ts';
@@ -168,6 +169,13 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
   command('heap', 'cli.heap')
     .argument('[name]', say('cli.heap.name'))
     .action((name, options) => run(options, (session) => heap(name, session)));
+
+  command('size', 'cli.size')
+    .argument('<size>', say('cli.size.size'))
+    .option('--air <temperature>', say('cli.size.air'))
+    .option('--core <temperature>', say('cli.size.core'))
+    .option('--insulated', say('cli.size.insulated'))
+    .action((typed, options) => run(options, (session) => size(typed, options, session)));
 
   logOptions(
     command('daybook', 'cli.daybook')

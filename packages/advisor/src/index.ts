@@ -22,4 +22,5 @@ export {
   type ReadingWords,
   readingWords,
 } from './reading-words.ts';
+export { type SizeReport, sizeReport } from './size-report.ts';
 export { type StockLine, type StockReport, stockReport } from './stock-report.ts';

@@ -1,4 +1,5 @@
 import { type ListedCalculation, listed } from '../catalogue/index.ts';
+import { heatToHold } from './heat-to-hold.ts';
 import { readingPlausibility } from './plausibility.ts';
 import { readingMeaning } from './reading-meaning.ts';
 
@@ -12,6 +13,16 @@ export {
   temperatureBandOf,
   temperatureBands,
 } from './bands.ts';
+export type { Box } from './heat-shape.ts';
+export {
+  type HeatToHold,
+  type HeatToHoldInput,
+  heatToHold,
+  type KeepsHeat,
+  type SizeDecision,
+  type SizeInSeason,
+  type SizeNoteId,
+} from './heat-to-hold.ts';
 export type { EarlierReading, HeapSmell, ProbePoint, ReadingInput, SqueezeGrade } from './observed.ts';
 export {
   type OddCode,
@@ -25,5 +36,9 @@ export { type ReadingMeaning, type ReadingNoteId, readingMeaning } from './readi
 export type { HeapState, Lies, TemperatureStanding, TriggerStanding } from './standing.ts';
 export type { Direction, ReadingTrend } from './trend.ts';
 
-/** What the catalogue holds about a heap's temperature. */
-export const heapCalculations: readonly ListedCalculation[] = [listed(readingMeaning), listed(readingPlausibility)];
+/** What the catalogue holds about a heap's heat. */
+export const heapCalculations: readonly ListedCalculation[] = [
+  listed(readingMeaning),
+  listed(readingPlausibility),
+  listed(heatToHold),
+];

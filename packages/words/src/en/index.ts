@@ -13,6 +13,7 @@ import { mixEn } from './mix.ts';
 import { problemsEn } from './problems.ts';
 import { readingEn } from './reading.ts';
 import { serverEn } from './server.ts';
+import { sizeEn } from './size.ts';
 
 type En = typeof advisorEn &
   typeof appEn &
@@ -28,7 +29,8 @@ type En = typeof advisorEn &
   typeof mixEn &
   typeof problemsEn &
   typeof readingEn &
-  typeof serverEn;
+  typeof serverEn &
+  typeof sizeEn;
 
 /** Every English message. */
 export const en: En = {
@@ -47,4 +49,5 @@ export const en: En = {
   ...problemsEn,
   ...readingEn,
   ...serverEn,
+  ...sizeEn,
 };
