@@ -1,4 +1,4 @@
-import { good, type Outcome, type Problem } from '@loamwright/science';
+import { type CautionId, doubtfulInputs, good, type Outcome, type Problem } from '@loamwright/science';
 import { createSpeaker, type MessageKey, type Speaker, tellProblem } from '@loamwright/words';
 import { Command, CommanderError, Option } from 'commander';
 import packageFacts from '../package.json' with { type: 'json' };
@@ -8,7 +8,7 @@ import { bring } from './commands/bring.ts';
 import { build } from './commands/build.ts';
 import { daybook } from './commands/daybook/daybook.ts';
 import { feed } from './commands/feed.ts';
-import { heap } from './commands/heap.ts';
+import { cautionText, heap } from './commands/heap.ts';
 import { log } from './commands/log/log.ts';
 import { mix } from './commands/mix.ts';
 import { reckon } from './commands/reckon.ts';
@@ -71,7 +71,17 @@ function asData(outcome: Outcome<Answer>): object {
 }
 
 function tellAll(problems: readonly Problem[], speaker: Speaker, { terminal }: Surroundings): void {
-  for (const problem of problems) terminal.err(`${wrap(tellProblem(speaker, problem), terminal.columns)}\n`);
+  for (const problem of problems) {
+    terminal.err(`${wrap(tellProblem(speaker, problem), terminal.columns)}\n`);
+    const cautions = cautionText(cautionsOfDoubt(problem), speaker, terminal.columns);
+    if (cautions !== '') terminal.err(`${cautions}\n`);
+  }
+}
+
+/** What belongs to something that should not go on a heap. */
+function cautionsOfDoubt({ code, found }: Problem): readonly CautionId[] {
+  if (code !== 'not-for-heaps' && code !== 'doubtful-alone') return [];
+  return doubtfulInputs.find(({ id }) => id === found)?.cautions ?? [];
 }
 
 type Run = (options: CommonOptions, work: Work) => Promise<void>;

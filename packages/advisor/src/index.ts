@@ -24,3 +24,4 @@ export {
 } from './reading-words.ts';
 export { type SizeReport, sizeReport } from './size-report.ts';
 export { type StockLine, type StockReport, stockReport } from './stock-report.ts';
+export { vocabularyOf } from './vocabulary.ts';

@@ -25,11 +25,13 @@ export function tellProblem(speaker: Speaker, problem: ToldProblem): string {
   return speaker.say('tell.other', { code, path: at, found: harmless(found), wanted });
 }
 
-/** What should not go on a heap, by its name, and why. */
+/** What should not go on a heap, by its name: why, and what to do with it instead. */
 function tellDoubtful(speaker: Speaker, { code, found, wanted }: ToldProblem, path: string): string {
   const name = speaker.sayIf(`doubtful.${found}.name`, speaker.sayIf(`material.${found}.name`, harmless(found)));
   const reason = speaker.sayIf(`permit.reason.${wanted}`, '');
   const key = code === 'not-for-heaps' ? 'problem.not-for-heaps' : 'problem.doubtful-alone';
   const text = speaker.say(key, { found: code === 'not-for-heaps' ? name : found, path, wanted: reason });
-  return reason === '' ? text : `${text} ${speaker.say('tell.because', { reason })}`;
+  const because = reason === '' ? '' : speaker.say('tell.because', { reason });
+  const instead = speaker.sayIf(`doubtful.${found}.instead`, '');
+  return [text, because, instead].filter((part) => part !== '').join(' ');
 }

@@ -107,7 +107,8 @@ describe('mix', () => {
     [['straw=NaN'], 'unknown-measure'],
     [['__proto__=9buckets'], 'unknown-material'],
     [['dog mess=1 bucket'], 'not-for-heaps'],
-    [['meat=1kg'], 'unknown-material'],
+    [['meat=1kg'], 'not-for-heaps'],
+    [['browns=2 bags'], 'which-material'],
     [['bindweed=1 bag'], 'doubtful-alone'],
     [['green-weeds+nonsense=1 bag'], 'not-one-of'],
     [['straw=9buckets', '--bay', '1.2x1.2'], 'bay-unreadable'],
@@ -121,6 +122,18 @@ describe('mix', () => {
     const told = await home.run(['mix', ...args]);
     expect(told.code).toBe(2);
     expect(told.err).not.toContain(problem);
+  });
+
+  it('asks which of a few is meant by a general word, by their names', async () => {
+    const { err } = await home.run(['mix', 'browns=2 bags']);
+    expect(err.replace(/\s+/gu, ' ')).toContain('Say which: autumn leaves, straw, corrugated cardboard');
+  });
+
+  it('meets meat with its caution and what to do with it instead', async () => {
+    const told = (await home.run(['mix', 'meat=1kg'])).err.replace(/\s+/gu, ' ');
+    expect(told).toContain('must never go on a heap');
+    expect(told).toContain('Instead: your food-waste collection');
+    expect(told).toContain('draw rats and flies');
   });
 
   it('shows no control character that somebody typed', async () => {

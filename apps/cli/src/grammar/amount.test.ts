@@ -1,12 +1,16 @@
-import { createSpeaker } from '@loamwright/words';
+import { vocabularyOf } from '@loamwright/advisor';
+import { fold } from '@loamwright/daybook';
+import { createSpeaker, type Speaker } from '@loamwright/words';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readAmount } from './amount.ts';
 import { namesFor } from './names.ts';
 
-const none = { materials: [], measures: [] };
-const us = namesFor(createSpeaker({ locale: 'en', system: 'us' }), none);
-const metric = namesFor(createSpeaker({ locale: 'en', system: 'metric' }), none);
+const inUs = createSpeaker({ locale: 'en', system: 'us' });
+const inMetric = createSpeaker({ locale: 'en', system: 'metric' });
+const published = (speaker: Speaker) => ({ vocabulary: vocabularyOf(speaker, fold([])), measures: [] });
+const us = namesFor(inUs, published(inUs));
+const metric = namesFor(inMetric, published(inMetric));
 
 function amount(text: string, names = metric): unknown {
   const read = readAmount(text, 'straw', names);
@@ -81,8 +85,8 @@ describe('an amount', () => {
   });
 
   it('knows a grower’s own measure before any other', () => {
-    const own = namesFor(createSpeaker({ locale: 'en', system: 'us' }), {
-      materials: [],
+    const own = namesFor(inUs, {
+      ...published(inUs),
       measures: [{ id: 'blue-tub', name: 'blue tub' }],
     });
     expect(amount('2 blue tubs', own)).toEqual({ measure: 'blue-tub', count: 2 });
@@ -140,11 +144,11 @@ describe('a material’s name', () => {
     ['spoiled hay', 'spoiled-hay'],
     ['Café grounds', 'coffee-grounds'],
   ])('%s is %s', (typed, id) => {
-    expect(metric.material(typed)).toEqual({ id });
+    expect(metric.material(typed)).toEqual({ is: 'material', id });
   });
 
   it.each(['strwa', '__proto__', 'constructor', ''])('that is not known gives the nearest: %j', (typed) => {
     const found = metric.material(typed);
-    expect('nearest' in found && found.nearest.length).toBeGreaterThan(0);
+    expect(found.is === 'unknown' && found.near.length).toBeGreaterThan(0);
   });
 });

@@ -15,8 +15,8 @@ const LONGEST = 80;
 
 /**
  * Reads `straw=9buckets`, `"goat bedding=half a barrow"`, and `green-weeds+seeding-weeds=1bag` for stuff with something
- * doubtful in it. All problems come back at once: `ingredient-unreadable`, `unknown-material`, `not-for-heaps`,
- * `doubtful-alone`, `not-one-of`, and those of amounts.
+ * doubtful in it. All problems come back at once: `ingredient-unreadable`, `not-one-of`, those of amounts, and
+ * those of {@link materialNamed}.
  */
 export function readIngredients(typed: readonly string[], names: Names): Outcome<readonly IngredientRead[]> {
   const read = typed.map((text) => readIngredient(text, names));
@@ -29,29 +29,47 @@ function readIngredient(text: string, names: Names): Outcome<IngredientRead> {
   const name = text.slice(0, Math.max(at, 0)).trim();
   if (name === '') return bad({ code: 'ingredient-unreadable', path: '', found: text.slice(0, LONGEST), wanted: '' });
   const [stuff = '', ...doubts] = name.split('+').map((part) => part.trim());
-  const material = names.material(stuff);
+  const material = materialNamed(stuff, text.slice(0, LONGEST), names);
   const doubtful = readDoubts(doubts, name, names);
   const amount = readAmount(text.slice(at + 1), stuff, names);
-  const problems = [
-    ...('nearest' in material ? [unknown(stuff, material.nearest, text.slice(0, LONGEST), names)] : []),
-    ...problemsOf(doubtful),
-    ...problemsOf(amount),
-  ];
-  if (problems.length > 0 || 'nearest' in material || !doubtful.ok || !amount.ok) return bad(...problems);
-  return good({ material: material.id, doubtful: doubtful.value, ...amount.value });
+  const problems = [...problemsOf(material), ...problemsOf(doubtful), ...problemsOf(amount)];
+  if (problems.length > 0 || !material.ok || !doubtful.ok || !amount.ok) return bad(...problems);
+  return good({ material: material.value, doubtful: doubtful.value, ...amount.value });
+}
+
+/**
+ * The id of the material that is meant. Problems: `unknown-material`, `which-material`; and for what should not go on a
+ * heap `not-for-heaps` or `doubtful-alone`, so that it is not taken for a slip of the pen.
+ *
+ * @param path what was typed as a whole, for problems.
+ */
+export function materialNamed(typed: string, path: string, names: Names): Outcome<string> {
+  const found = names.material(typed);
+  switch (found.is) {
+    case 'material':
+      return good(found.id);
+    case 'which':
+      return bad({ code: 'which-material', path, found: typed, wanted: listed(found.ids, names) });
+    case 'doubtful':
+      return bad(doubted(found.id, path));
+    case 'unknown':
+      return bad({ code: 'unknown-material', path, found: typed, wanted: listed(found.near, names) });
+  }
+}
+
+function listed(ids: readonly string[], names: Names): string {
+  return ids.map((id) => names.materialName(id)).join(', ');
+}
+
+function doubted(id: string, path: string): Problem {
+  const doubt = doubtfulInputs.find((one) => one.id === id);
+  if (doubt === undefined) throw new RangeError(`${id} is no doubtful input`);
+  const code = doubt.permit === 'never' ? 'not-for-heaps' : 'doubtful-alone';
+  return { code, path, found: doubt.id, wanted: doubt.permitReason };
 }
 
 function problemsOf(outcome: Outcome<unknown>): readonly Problem[] {
   return outcome.ok ? [] : outcome.problems;
-}
-
-/** What may never go on a heap is known by name too, so that it is not taken for a slip of the pen. */
-function unknown(name: string, nearest: readonly string[], text: string, names: Names): Problem {
-  const found = names.doubtful(name);
-  const doubt = 'id' in found ? doubtfulInputs.find(({ id }) => id === found.id) : undefined;
-  if (doubt === undefined) return { code: 'unknown-material', path: text, found: name, wanted: nearest.join(', ') };
-  const code = doubt.permit === 'never' ? 'not-for-heaps' : 'doubtful-alone';
-  return { code, path: text, found: doubt.id, wanted: doubt.permitReason };
 }
 
 function readDoubts(doubts: readonly string[], path: string, names: Names): Outcome<readonly string[]> {

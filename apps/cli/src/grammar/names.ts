@@ -1,4 +1,4 @@
-import { allMaterials, allMeasures, doubtfulInputs, nearest } from '@loamwright/science';
+import { allMeasures, doubtfulInputs, type Meant, meant, nearest, type Vocabulary } from '@loamwright/science';
 import type { UnitSystem } from '@loamwright/units';
 import { isMessageKey, type Speaker } from '@loamwright/words';
 
@@ -14,24 +14,26 @@ export type Found = { readonly id: string } | { readonly nearest: readonly strin
 
 /** Names as a person types them, to ids. */
 export interface Names {
-  material(typed: string): Found;
+  material(typed: string): Meant;
+  /** A material's own name, by its id. */
+  materialName(id: string): string;
   measure(typed: string): Found;
   /** What should not go on a heap, or not on every one. */
   doubtful(typed: string): Found;
 }
 
-/** A holding's own material, or a grower's own measure. */
+/** A grower's own measure. */
 export interface OwnName {
   readonly id: string;
   readonly name: string;
 }
 
-/** The names of one language, with a holding's own beside them. Own names go first. */
+/** The names of one language: of what goes on heaps, and of measures, the grower's own first. */
 export function namesFor(
   speaker: Speaker,
-  own: { readonly materials: readonly OwnName[]; readonly measures: readonly OwnName[] },
+  { vocabulary, ...own }: { readonly vocabulary: Vocabulary; readonly measures: readonly OwnName[] },
 ): Names {
-  const materials = [...own.materials.map(ownNamed), ...allMaterials.map(({ id }) => named(speaker, 'material', id))];
+  const nameOf = new Map([...vocabulary.materials, ...vocabulary.own].map(({ id, name }) => [id, name]));
   const measures = [
     ...own.measures.map(ownNamed),
     ...usualFirst(
@@ -41,7 +43,8 @@ export function namesFor(
   ];
   const doubtful = doubtfulInputs.map(({ id }) => named(speaker, 'doubtful', id));
   return {
-    material: (typed) => find(typed, materials),
+    material: (typed) => meant(typed, vocabulary),
+    materialName: (id) => nameOf.get(id) ?? id,
     measure: (typed) => find(typed, measures),
     doubtful: (typed) => find(typed, doubtful),
   };
@@ -57,7 +60,7 @@ function ownNamed({ id, name }: OwnName): Named {
   return { id, words: [plain(name)] };
 }
 
-function named(speaker: Speaker, kind: 'material' | 'measure' | 'doubtful', id: string): Named {
+function named(speaker: Speaker, kind: 'measure' | 'doubtful', id: string): Named {
   const words = speaker.sayIf(`${kind}.${id}.words`, '').split(',');
   const all = [speaker.sayIf(`${kind}.${id}.name`, id), ...counted(speaker, `${kind}.${id}.some`), ...words];
   return { id, words: all.map(plain).filter((word) => word !== '') };

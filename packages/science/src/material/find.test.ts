@@ -30,7 +30,7 @@ describe('the words of the materials', () => {
     expect(owners.size).toBeGreaterThan(3 * english.length);
   });
 
-  // Regional pairs, common practice, no source: American, British, Irish, Australian, Channel Islands.
+  // Regional pairs, common practice, no source: American, British, Irish, Australian, Indian English, Channel Islands.
   it.each([
     ['corn stalks', 'maize-stalks'],
     ['maize stalk', 'maize-stalks'],
@@ -58,6 +58,25 @@ describe('the words of the materials', () => {
     ['fall leaves', 'autumn-leaves'],
     ['draff', 'brewers-grains'],
     ['donkey manure', 'horse-manure-straw'],
+    ['horse muck', 'horse-manure-straw'],
+    ['lawn mowings', 'grass-clippings'],
+    ['wet grass', 'grass-clippings'],
+    ['pine straw', 'pine-needles'],
+    ['gobar', 'cattle-manure'],
+    ['bhusa', 'wheat-straw'],
+    ['brinjal plants', 'pepper-plants'],
+    ['neem cake', 'seed-meal'],
+    ['praties', 'potatoes'],
+    ['shaws', 'potato-tops'],
+    ['feamainn', 'seaweed'],
+    ['scraws', 'turf'],
+    ['gum leaves', 'oak-leaves'],
+    ['silverbeet', 'salad-leaves'],
+    ['kumara', 'root-vegetables'],
+    ['chook poo', 'hen-manure'],
+    ['lucerne mulch', 'hay-legume'],
+    ['gunny bags', 'cotton-rags'],
+    ['scraps', 'kitchen-scraps'],
   ])('“%s” is %s', (typed, id) => {
     expect(findMaterials(typed, english)[0]).toMatchObject({ id, match: 'exact' });
   });

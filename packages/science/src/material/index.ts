@@ -4,6 +4,8 @@ export {
   allMaterials,
   type DoubtfulInput,
   doubtfulInputs,
+  type GeneralName,
+  generalNames,
   type Material,
   type MaterialClass,
   materialAt,
@@ -21,6 +23,7 @@ export {
   type MaterialMeasuredInput,
   materialMeasured,
 } from './material-measured.ts';
+export { type Meant, meant, type Vocabulary } from './meant.ts';
 export {
   type Amount,
   allMeasures,

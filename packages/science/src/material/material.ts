@@ -91,6 +91,15 @@ export interface DoubtfulInput {
   readonly note?: string | undefined;
 }
 
+/** A general word ("browns"), and the materials that growers usually mean by it. */
+export interface GeneralName {
+  /** Kebab-case; what it is typed as is the message `general.ID.words`. */
+  readonly id: string;
+  readonly materials: readonly string[];
+  readonly source: string;
+  readonly mark: Mark;
+}
+
 const markSchema: z.ZodType<Mark> = z.enum(['seen', 'memory', 'derived']);
 const permitSchema: z.ZodType<Permit> = z.enum(['allowed', 'only-hot', 'never']);
 const cautionsSchema: z.ZodType<readonly CautionId[]> = z.array(z.enum(cautionIds));
@@ -150,6 +159,13 @@ const doubtfulInputSchema: z.ZodType<DoubtfulInput> = z.strictObject({
   note: z.string().optional(),
 });
 
+const generalNameSchema: z.ZodType<GeneralName> = z.strictObject({
+  id: z.string(),
+  materials: z.array(z.string()),
+  source: z.string(),
+  mark: markSchema,
+});
+
 const rows: readonly MaterialRow[] = z.array(materialRowSchema).parse(table.materials);
 const rowById: ReadonlyMap<string, MaterialRow> = new Map(rows.map((row) => [row.id, row]));
 
@@ -188,6 +204,9 @@ export const allMaterials: readonly Material[] = rows.map(materialOf);
 
 /** Doubtful inputs that growers ask about, with what may be done with each. */
 export const doubtfulInputs: readonly DoubtfulInput[] = z.array(doubtfulInputSchema).parse(table.neverInputs);
+
+/** Words too general to be one material, each with those it may mean. */
+export const generalNames: readonly GeneralName[] = z.array(generalNameSchema).parse(table.generalNames);
 
 const byId: ReadonlyMap<string, Material> = new Map(allMaterials.map((material) => [material.id, material]));
 

@@ -1,5 +1,6 @@
 import { animalsEn } from './material/animals.ts';
 import { gardenGreensEn } from './material/garden-greens.ts';
+import { generalNamesEn } from './material/general.ts';
 import { kitchenEn } from './material/kitchen.ts';
 import { materialReasonsEn } from './material/reasons.ts';
 import { startersAndMineralsEn } from './material/starters-and-minerals.ts';
@@ -12,6 +13,7 @@ type MaterialsEn = typeof strawAndLeavesEn &
   typeof kitchenEn &
   typeof animalsEn &
   typeof startersAndMineralsEn &
+  typeof generalNamesEn &
   typeof materialReasonsEn;
 
 /** Every message about materials: their names, the words they are searched by, and the reasons that go with them. */
@@ -22,5 +24,6 @@ export const materialsEn: MaterialsEn = {
   ...kitchenEn,
   ...animalsEn,
   ...startersAndMineralsEn,
+  ...generalNamesEn,
   ...materialReasonsEn,
 };

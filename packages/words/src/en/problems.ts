@@ -12,6 +12,7 @@ export const problemsEn = {
   'problem.not-valid': '{path} is {found}: {wanted}.',
   'problem.unknown-field': 'There is no place for {found} (at {path}); check its spelling or leave it out.',
   'problem.unknown-material': '“{found}” (at {path}) is no material the program knows. Nearest: {wanted}.',
+  'problem.which-material': '“{found}” (at {path}) may be one of several. Say which: {wanted}.',
   'problem.unknown-measure': '“{found}” (at {path}) is no measure the program knows. It knows: {wanted}.',
   'problem.unknown-calculation': 'There is no calculation “{found}”. There are: {wanted}.',
   'problem.no-solver': 'The solver is not loaded, so {path} can’t be worked out here; it wants {wanted}.',

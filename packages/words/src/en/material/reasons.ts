@@ -1,37 +1,72 @@
 /** Why an input may or may not go on a heap, what part a material plays, and why chopping pays. */
 export const materialReasonsEn = {
   'doubtful.human-waste.name': 'human waste',
-  'doubtful.human-waste.words': 'humanure, toilet waste, night soil, sewage',
+  'doubtful.human-waste.words':
+    'humanure, toilet waste, night soil, sewage, sewage sludge, biosolids, faeces, feces, nappies, diapers, composting toilet',
+  'doubtful.human-waste.instead':
+    'Instead: a toilet system that your local rules allow, used for trees and never for food.',
   'doubtful.dog-cat-waste.name': 'dog and cat waste',
-  'doubtful.dog-cat-waste.words': 'dog mess, cat litter, pet waste',
+  'doubtful.dog-cat-waste.words':
+    'dog mess, cat litter, pet waste, dog poo, dog poop, cat poo, cat poop, cat mess, dog waste, cat waste, dog dirt, kitty litter, litter tray, litter box, dog faeces, cat faeces, ferret litter',
+  'doubtful.dog-cat-waste.instead': 'Instead: bag it and bin it, or bury it deep, away from food beds, play and water.',
   'doubtful.meat-fish-dairy.name': 'meat, fish, fat and dairy',
-  'doubtful.meat-fish-dairy.words': 'bones, cheese, milk, fat, cooked leftovers',
+  'doubtful.meat-fish-dairy.words':
+    'meat, fish, dairy, bones, cheese, milk, yoghurt, yogurt, butter, cream, fat, grease, oil, cooking oil, fryer oil, frying oil, lard, dripping, bacon, chicken bones, meat scraps, meat leftovers, raw meat, cooked meat, plate scrapings, cooked leftovers, leftovers, ghee, gravy, paneer, eggs, raw eggs, prawns',
+  'doubtful.meat-fish-dairy.instead':
+    'Instead: your food-waste collection, or a closed, rat-proof container made for it. Oil goes to the oil collection. Fish scraps and fermented scraps can go deep into a hot, closed heap, by those names.',
   'doubtful.carcasses.name': 'carcasses',
-  'doubtful.carcasses.words': 'dead hen, dead animal, offal, slaughter waste',
+  'doubtful.carcasses.words':
+    'dead hen, dead animal, offal, slaughter waste, dead chicken, dead chook, dead sheep, roadkill, guts, entrails, deadstock, carcass',
+  'doubtful.carcasses.instead': 'Instead: ask your authority or your vet; many places have a collection.',
   'doubtful.avian-influenza-litter.name': 'litter of birds that may have avian influenza',
-  'doubtful.avian-influenza-litter.words': 'bird flu',
+  'doubtful.avian-influenza-litter.words': 'bird flu, avian influenza, litter from sick birds',
+  'doubtful.avian-influenza-litter.instead':
+    'Instead: leave it where it lies, shut birds and pets away from it, and report it.',
   'doubtful.treated-wood.name': 'treated wood and its sawdust',
-  'doubtful.treated-wood.words': 'painted wood, pressure-treated wood, plywood, chipboard, stained wood',
+  'doubtful.treated-wood.words':
+    'painted wood, pressure-treated wood, plywood, chipboard, stained wood, treated timber, tanalised timber, CCA timber, MDF, particle board, OSB, varnished wood, glued wood, railway sleepers, treated sawdust, plywood sawdust, MDF sawdust, fence paint, creosote',
+  'doubtful.treated-wood.instead': 'Instead: take it to the waste site as treated timber. Do not burn it.',
   'doubtful.coal-ash.name': 'coal ash',
-  'doubtful.coal-ash.words': 'briquette ash, rubbish ash',
+  'doubtful.coal-ash.words':
+    'briquette ash, rubbish ash, barbecue briquette ash, coke ash, anthracite ash, clinker, peat briquette ash',
+  'doubtful.coal-ash.instead': 'Instead: let it go cold in a lidded metal bin, then the waste collection.',
   'doubtful.glossy-print.name': 'glossy print and till receipts',
-  'doubtful.glossy-print.words': 'magazines, catalogues, coated paper, tape',
+  'doubtful.glossy-print.words':
+    'magazines, catalogues, coated paper, tape, glossy paper, glossy magazines, till receipts, receipts, wrapping paper, coated card, milk cartons, drink cartons, paper cups, waxed cardboard',
+  'doubtful.glossy-print.instead': 'Instead: the paper recycling; till receipts go in the bin.',
   'doubtful.quarantine-disease.name': 'plants with clubroot, potato wart, white rot or wilt',
-  'doubtful.quarantine-disease.words': 'clubroot, wart disease, white rot, wilt',
+  'doubtful.quarantine-disease.words':
+    'clubroot, wart disease, white rot, wilt, club root, fusarium, verticillium, potato wart, onion white rot',
+  'doubtful.quarantine-disease.instead':
+    'Instead: bin or burn them as your plant-health rules say, and clean boots and tools.',
   'doubtful.blighted-tubers.name': 'blighted potato tubers',
-  'doubtful.blighted-tubers.words': 'blight, rotten potatoes',
+  'doubtful.blighted-tubers.words': 'blight, rotten potatoes, blighted potatoes, potatoes with blight',
+  'doubtful.blighted-tubers.instead':
+    'Instead: the waste collection, or bury them deeper than half a metre (20 in) where no potatoes will grow.',
   'doubtful.diseased-plants.name': 'other diseased plants',
-  'doubtful.diseased-plants.words': 'mildew, rust, leaf spot, botrytis',
+  'doubtful.diseased-plants.words':
+    'mildew, rust, leaf spot, botrytis, sick plants, diseased plants, blighted tomato plants, tomato blight, black spot leaves, scab, powdery mildew, virus plants, mouldy plants',
+  'doubtful.diseased-plants.instead': 'Without a hot heap: the green-waste collection, which is hot, or the bin.',
   'doubtful.seeding-weeds.name': 'weeds in seed',
   'doubtful.seeding-weeds.words': 'seed heads, gone to seed',
+  'doubtful.seeding-weeds.instead':
+    'Without a hot heap: the green-waste collection, or drown them for some weeks first.',
   'doubtful.rooting-weeds.name': 'bindweed, couch, knotweed and dock roots',
-  'doubtful.rooting-weeds.words': 'bindweed, couch grass, twitch, knotweed, dock, quack grass',
+  'doubtful.rooting-weeds.words':
+    'bindweed, couch grass, couch, twitch, knotweed, Japanese knotweed, dock, docks, quack grass, horsetail, mare’s tail, ground elder roots, Johnson grass, nutgrass, oxalis bulbs, kikuyu, Bermuda grass runners',
+  'doubtful.rooting-weeds.instead':
+    'Without a hot heap: dry them to a crisp in the sun, or drown them in a lidded bucket for six weeks or more, and put the rest in then.',
   'doubtful.treated-lawn-clippings.name': 'clippings of a lawn treated with weed-killer',
-  'doubtful.treated-lawn-clippings.words': 'weed and feed, sprayed lawn',
+  'doubtful.treated-lawn-clippings.words':
+    'weed and feed, sprayed lawn, treated grass, sprayed grass, herbicide-treated grass, treated lawn, weedkiller grass, grass with weed-killer, treated clippings, sprayed clippings, lawn treated with herbicide',
+  'doubtful.treated-lawn-clippings.instead':
+    'Instead: leave the mowings lying on the lawn, as the label says. After that, clippings are clippings again.',
   'doubtful.unknown-spray-hay-manure.name': 'hay, straw or manure of unknown spray history',
-  'doubtful.unknown-spray-hay-manure.words': 'bought hay, stable manure from elsewhere',
+  'doubtful.unknown-spray-hay-manure.words':
+    'bought hay, stable manure from elsewhere, sprayed hay, aminopyralid, clopyralid, herbicide hay, sprayed straw',
+  'doubtful.unknown-spray-hay-manure.instead': 'Ask what was sprayed; if nobody knows, grow beans in it in pots first.',
   'doubtful.plant-eaters-bedding.name': 'manure and bedding of plant-eaters and hens',
-  'doubtful.plant-eaters-bedding.words': 'goat, rabbit, horse, cow, sheep, hen',
+  'doubtful.plant-eaters-bedding.words': 'plant-eater manure, herbivore manure',
   'material.class.nitrogen-rich': 'rich in nitrogen',
   'material.class.carbon-rich': 'rich in carbon',
   'material.class.bulking': 'coarse, keeps air',
