@@ -10,6 +10,7 @@ import { daybook } from './commands/daybook/daybook.ts';
 import { feed } from './commands/feed.ts';
 import { cautionText, heap } from './commands/heap.ts';
 import { log } from './commands/log/log.ts';
+import { material } from './commands/material/material.ts';
 import { mix } from './commands/mix.ts';
 import { reckon } from './commands/reckon.ts';
 import { size } from './commands/size.ts';
@@ -175,6 +176,33 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .argument('<subject>', say('cli.log.subject'))
     .argument('[what...]', say('cli.log.what'))
     .action((subject, what, options) => run(options, (session) => log(subject, what, options, session)));
+
+  command('material', 'cli.material')
+    .argument('[words...]', say('cli.material.words'))
+    .option('--all', say('cli.material.all'))
+    .option('--find <words>', say('cli.material.find'))
+    .option('--is <wetness>', say('cli.material.is'))
+    .option('--squeeze <feel>', say('cli.material.squeeze'))
+    .option('--wet <mass>', say('cli.material.wet'))
+    .option('--dry <mass>', say('cli.material.dry'))
+    .option('--container <mass>', say('cli.material.container'))
+    .option('--microwave', say('cli.material.microwave'))
+    .option('--full <mass>', say('cli.material.full'))
+    .option('--empty <mass>', say('cli.material.empty'))
+    .option('--holds <volume>', say('cli.material.holds'))
+    .option('--packed', say('cli.material.packed'))
+    .option('--filled <height>', say('cli.material.filled'))
+    .option('--settled <height>', say('cli.material.settled'))
+    .option('--instead', say('cli.material.insteadOption'))
+    .option('--like <material>', say('cli.material.like'))
+    .option('--raw', say('cli.material.raw'))
+    .option('--ratio <figure>', say('cli.material.ratio'))
+    .option('--nitrogen <percent>', say('cli.material.nitrogen'))
+    .option('--ash <percent>', say('cli.material.ash'))
+    .option('--weight <density>', say('cli.material.weight'))
+    .option('--when <time>', say('cli.option.when'))
+    .option('--note <text>', say('cli.option.note'))
+    .action((words, options) => run(options, (session) => material(words, options, session)));
 
   command('heap', 'cli.heap')
     .argument('[name]', say('cli.heap.name'))

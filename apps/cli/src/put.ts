@@ -1,3 +1,4 @@
+import { believedOf, stuffed } from '@loamwright/advisor';
 import type { Entered, Holding, LayerPut } from '@loamwright/daybook';
 import {
   type Amount,
@@ -11,7 +12,6 @@ import {
   fillTimes,
   good,
   isEstimate,
-  knownMaterial,
   likely,
   materialById,
   type Outcome,
@@ -22,7 +22,6 @@ import {
   vagueCount,
 } from '@loamwright/science';
 import type { IngredientRead } from './grammar/ingredient.ts';
-import { stuffed } from './own.ts';
 import type { Session } from './session.ts';
 
 /** Stuff that heat must make safe. */
@@ -41,7 +40,7 @@ export interface Weighed {
 }
 
 /**
- * Weighs an amount with its spread. A holding's own material goes by the one of the tables that it is like.
+ * Weighs an amount with its spread, by what is published, said and measured of the material.
  * Problems: `weigh-it` for an own material that is like none, and those of sizing.
  */
 export function weighed(some: Some, holding: Holding, session: Session): Outcome<Weighed> {
@@ -54,9 +53,8 @@ export function weighed(some: Some, holding: Holding, session: Session): Outcome
 }
 
 function sizedOf({ material, amount }: Some, holding: Holding, session: Session, draws: Draws): Outcome<Sized> {
-  const like = holding.materials.get(material)?.described?.body.like ?? material;
-  const known = knownMaterial(like);
-  if (known === undefined) return bad({ code: 'weigh-it', path: material, found: like, wanted: '' });
+  const known = believedOf(material, holding);
+  if (known === undefined) return bad({ code: 'weigh-it', path: material, found: material, wanted: '' });
   return sizeAmount(amount, {
     draws,
     material: known,

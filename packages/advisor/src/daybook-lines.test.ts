@@ -73,7 +73,7 @@ describe('the daybook as sentences', () => {
     const sentences = told(writer.entries);
     expect(new Set(writer.entries.map(({ kind }) => kind))).toEqual(new Set(Object.keys(known)));
     for (const sentence of sentences) expect(sentence).not.toMatch(/undefined|NaN|can’t be read|\{/u);
-    expect(sentences).toContain('Our litter measured.');
+    expect(sentences).toContain('Our litter measured: water about 55 %.');
     expect(sentences).toContain('Heap and Other brought together into Both.');
     expect(sentences).toContain('Heap read 140 °F in the core; a squeezed handful shines and holds.');
     expect(sentences).toContain('Taken back: Local rule: Town code.');

@@ -1,6 +1,9 @@
-import type { Holding, KindId, Reading, Told } from '@loamwright/daybook';
+import type { Holding, KindId, MaterialFigures, Reading, Told } from '@loamwright/daybook';
+import type { PropertyId, Quantity } from '@loamwright/science';
 import type { Place, Saying } from '@loamwright/words';
+import { figureSaying } from './material-words.ts';
 import { bayName, bedName, heapName, materialName, someOf } from './names.ts';
+import { quantitiesOf } from './own-stuff.ts';
 import { area, liquid, mass, say, sayOf, temperature } from './saying.ts';
 import { massAsTyped, stuffOf, typedAmount } from './typed.ts';
 
@@ -15,10 +18,17 @@ export function entrySaying(told: Told, holding: Holding): Saying {
 const percent = (share: number): number => Math.round(100 * share);
 
 const tellers: { readonly [Id in KindId]: Teller<Id> } = {
-  'material-described': ({ subject, body }, holding) =>
-    say('advisor.book.material-described', { material: materialName(holding, subject), name: body.name }),
-  'material-measured': ({ subject }, holding) =>
-    say('advisor.book.material-measured', { material: materialName(holding, subject) }),
+  'material-described': ({ subject, body }, holding) => {
+    const figures = figuresTold(body);
+    const material = materialName(holding, subject);
+    if (figures.length === 0) return say('advisor.book.material-described', { material, name: body.name });
+    return say('known.book.described', { material, figures });
+  },
+  'material-measured': ({ subject, body }, holding) => {
+    const places = { material: materialName(holding, subject), figures: figuresTold(body) };
+    if (body.method === undefined) return say('known.book.measured-bare', places);
+    return say('known.book.measured', { ...places, method: body.method });
+  },
   'stock-in': ({ subject, body, entry }, holding) => {
     const stuff = someOf(holding, subject, massAsTyped(entry, '/mass_kg', body.mass_kg));
     if (body.supplier === undefined) return say('advisor.book.stock-in', { stuff });
@@ -107,6 +117,11 @@ const tellers: { readonly [Id in KindId]: Teller<Id> } = {
   withdrawal: ({ body }) =>
     body.why === undefined ? say('advisor.book.withdrawal') : say('advisor.book.withdrawal-why', { why: body.why }),
 };
+
+function figuresTold(figures: MaterialFigures): readonly Saying[] {
+  const all = Object.entries(quantitiesOf(figures)) as readonly (readonly [PropertyId, Quantity])[];
+  return all.map(([property, quantity]) => figureSaying(property, quantity));
+}
 
 function builtSaying({ subject, body, entry }: Told<'heap-built'>, holding: Holding): Saying {
   const heap = heapName(holding, subject);

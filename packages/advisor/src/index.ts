@@ -12,8 +12,12 @@ export {
   type MadeOf,
   type SeriesPoint,
 } from './heap-report.ts';
+export { type FactWords, type MaterialReport, materialReport } from './material-report.ts';
+export type { ChangeWords } from './material-words.ts';
 export { type JudgedWords, type MixReport, mixReport, type PermitWords, type UsedWords } from './mix-report.ts';
 export { type HeapLine, type HeapsOverview, heapsOverview } from './overview.ts';
+export { type Check, type CheckRead, describedWith, figuresOfCheck, readCheck } from './own-records.ts';
+export { believedOf, stuffed } from './own-stuff.ts';
 export {
   type ActWords,
   type BandWords,

@@ -1,4 +1,4 @@
-import { type MixReport, mixReport } from '@loamwright/advisor';
+import { type MixReport, mixReport, stuffed } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import {
   type Amount,
@@ -20,7 +20,6 @@ import { type IngredientRead, readIngredients } from '../grammar/ingredient.ts';
 import { readMeasurement } from '../grammar/measurement.ts';
 import { namesOf } from '../holding.ts';
 import { rememberMix, STAND_IN_BAY } from '../mixed.ts';
-import { stuffed } from '../own.ts';
 import { laid } from '../put.ts';
 import type { Session } from '../session.ts';
 import { withSizes } from '../sizes.ts';

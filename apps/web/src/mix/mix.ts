@@ -1,3 +1,4 @@
+import { stuffed } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import {
   type BuildCard,
@@ -14,7 +15,6 @@ import type { OwnMeasures } from '../device/settings.ts';
 import type { BinItem, Bins } from './draft.ts';
 import { needs } from './needs.ts';
 import { solveMix } from './solver.ts';
-import { stuffed } from './stuffed.ts';
 
 /** A mix worked out, or why it could not be. */
 export type Worked =
@@ -37,7 +37,7 @@ export function solveInput(bins: Bins, ownSizes: OwnMeasures, holding: Holding):
 }
 
 function stockLine({ material, amount, wish }: BinItem, holding: Holding): StockLine {
-  const line = { ...stuffed(holding, material), amount };
+  const line = { ...stuffed(material, [], holding), amount };
   if (wish === undefined) return line;
   return 'all' in wish ? { ...line, useAll: true } : { ...line, atLeast: wish.exactly, atMost: wish.exactly };
 }
@@ -71,7 +71,7 @@ export function cardInput(solution: MixSolution, bins: Bins, ownSizes: OwnMeasur
     mix: solution.use.flatMap(({ stock, measure, count, fill, packed }): readonly CardLine[] => {
       const item = bins.items[stock];
       if (item === undefined || count <= 0) return [];
-      return [{ ...stuffed(holding, item.material), measure, count, fill, packed }];
+      return [{ ...stuffed(item.material, [], holding), measure, count, fill, packed }];
     }),
     water_L: solution.water_L,
     bay: { width_m, depth_m, height_m },

@@ -1,5 +1,6 @@
+import { believedOf } from '@loamwright/advisor';
 import type { Entered, Holding, LayerPut } from '@loamwright/daybook';
-import { type Amount, createDraws, knownMaterial, materialById, sizeAmount, summarise } from '@loamwright/science';
+import { type Amount, createDraws, materialById, sizeAmount, summarise } from '@loamwright/science';
 import type { OwnMeasures } from '../device/settings.ts';
 
 const draws = createDraws();
@@ -18,7 +19,7 @@ function isRaw(material: string): boolean {
  */
 export function layerPut(material: string, amount: Amount, ownSizes: OwnMeasures, holding: Holding): LayerPut | null {
   const own = holding.materials.get(material)?.described?.body;
-  const known = knownMaterial(own?.like ?? material);
+  const known = believedOf(material, holding);
   if (known === undefined) return null;
   const sized = sizeAmount(amount, { draws, material: known, name: material, ownSizes, path: '' });
   if (!sized.ok) return null;

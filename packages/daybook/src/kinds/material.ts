@@ -10,7 +10,10 @@ export interface MaterialFigures {
   /** Carbon to nitrogen, by mass. */
   readonly carbonToNitrogen?: Quantity | undefined;
   readonly moisture_pctWet?: Quantity | undefined;
+  /** As it lies loose. */
   readonly density_kgPerM3AsIs?: Quantity | undefined;
+  /** As it lies settled or pressed down. */
+  readonly densityPacked_kgPerM3AsIs?: Quantity | undefined;
   readonly ash_pctDry?: Quantity | undefined;
   readonly phosphorus_pctDry?: Quantity | undefined;
   readonly potassium_pctDry?: Quantity | undefined;
@@ -20,13 +23,17 @@ const figures = {
   nitrogen_pctDry: percentQuantity('Nitrogen, % of dry mass').optional(),
   carbonToNitrogen: positiveQuantity('Carbon to nitrogen, by mass').optional(),
   moisture_pctWet: percentQuantity('Water, % of wet mass').optional(),
-  density_kgPerM3AsIs: positiveQuantity('Bulk density as it lies, kg/m³').optional(),
+  density_kgPerM3AsIs: positiveQuantity('Bulk density as it lies loose, kg/m³').optional(),
+  densityPacked_kgPerM3AsIs: positiveQuantity('Bulk density settled or pressed down, kg/m³').optional(),
   ash_pctDry: percentQuantity('Ash, % of dry mass').optional(),
   phosphorus_pctDry: percentQuantity('Phosphorus (P), % of dry mass').optional(),
   potassium_pctDry: percentQuantity('Potassium (K), % of dry mass').optional(),
 } as const;
 
-/** A material of the holding's own: `material-described`. A later one replaces an earlier one. */
+/**
+ * A material of the holding's own, or one of the tables as it is here: `material-described`. A later one replaces an
+ * earlier one. Version 2 may tell the density pressed down.
+ */
 export interface MaterialDescribed extends MaterialFigures {
   readonly name: string;
   /** Id of the material of the tables that it resembles: what isn't given here is taken from there. */
@@ -38,7 +45,7 @@ export interface MaterialDescribed extends MaterialFigures {
 
 export const materialDescribed: Kind<MaterialDescribed> = {
   id: 'material-described',
-  kv: 1,
+  kv: 2,
   subject: 'material',
   body: z.strictObject({
     name: shortText,
@@ -49,7 +56,10 @@ export const materialDescribed: Kind<MaterialDescribed> = {
   }),
 };
 
-/** Something measured on a material, of the tables or own: `material-measured`. At least one figure. */
+/**
+ * Something measured on a material, of the tables or own: `material-measured`. At least one figure. Version 2 may tell
+ * the density pressed down.
+ */
 export interface MaterialMeasured extends MaterialFigures {
   /** How: a bucket weighed, an oven, a laboratory. */
   readonly method?: string | undefined;
@@ -58,7 +68,7 @@ export interface MaterialMeasured extends MaterialFigures {
 
 export const materialMeasured: Kind<MaterialMeasured> = {
   id: 'material-measured',
-  kv: 1,
+  kv: 2,
   subject: 'material',
   body: z
     .strictObject({ method: shortText.optional(), laboratory: shortText.optional(), ...figures })

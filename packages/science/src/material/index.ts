@@ -51,11 +51,14 @@ export {
   densityOnceSettled,
   moistureFromDryDown,
   moistureFromSqueeze,
+  moistureWhenSaid,
   type Settling,
   settledShare,
   squeezeGrades,
   squeezeSaysLittle,
   type WeighedBucket,
+  type Wetness,
+  wetnessIds,
 } from './measured.ts';
 export {
   type MoistureFromSqueeze,

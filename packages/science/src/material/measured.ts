@@ -57,6 +57,17 @@ export function squeezeSaysLittle(particle: Particle): boolean {
   return checks.squeezeOfCoarse.particles.includes(particle);
 }
 
+/** How wet stuff is said to be. */
+export const wetnessIds = ['dry', 'damp', 'wet'] as const;
+export type Wetness = (typeof wetnessIds)[number];
+
+/** Moisture, % of wet mass, of stuff that is said to be dry, damp or wet (common practice, no source). */
+export function moistureWhenSaid(wetness: Wetness): Estimate {
+  const row = checks.wetness.find(({ id }) => id === wetness);
+  if (row === undefined) throw new RangeError(`reference/measures.json has no wetness ${wetness}`);
+  return fromPublished(row.moisture_pctWet, percent);
+}
+
 function widened({ p10, p50, p90 }: Estimate, times: number): Estimate {
   const middle = toLine(p50, percent);
   const at = (value: number): number => fromLine(middle + times * (toLine(value, percent) - middle), percent);

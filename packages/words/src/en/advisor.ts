@@ -94,7 +94,6 @@ export const advisorEn = {
   'advisor.smell.smoke': 'a smell of smoke',
 
   'advisor.book.material-described': '{material} described: {name}.',
-  'advisor.book.material-measured': '{material} measured.',
   'advisor.book.stock-in': '{stuff} came in.',
   'advisor.book.stock-in-from': '{stuff} came in from {supplier}.',
   'advisor.book.stock-out': '{stuff} left the store: {why}.',

@@ -2,6 +2,7 @@ import { animalsEn } from './material/animals.ts';
 import { gardenGreensEn } from './material/garden-greens.ts';
 import { generalNamesEn } from './material/general.ts';
 import { kitchenEn } from './material/kitchen.ts';
+import { knownEn } from './material/known.ts';
 import { materialReasonsEn } from './material/reasons.ts';
 import { startersAndMineralsEn } from './material/starters-and-minerals.ts';
 import { strawAndLeavesEn } from './material/straw-and-leaves.ts';
@@ -14,6 +15,7 @@ type MaterialsEn = typeof strawAndLeavesEn &
   typeof animalsEn &
   typeof startersAndMineralsEn &
   typeof generalNamesEn &
+  typeof knownEn &
   typeof materialReasonsEn;
 
 /** Every message about materials: their names, the words they are searched by, and the reasons that go with them. */
@@ -25,5 +27,6 @@ export const materialsEn: MaterialsEn = {
   ...animalsEn,
   ...startersAndMineralsEn,
   ...generalNamesEn,
+  ...knownEn,
   ...materialReasonsEn,
 };

@@ -13,6 +13,7 @@ export const problemsEn = {
   'problem.unknown-field': 'There is no place for {found} (at {path}); check its spelling or leave it out.',
   'problem.unknown-material': '“{found}” (at {path}) is no material the program knows. Nearest: {wanted}.',
   'problem.which-material': '“{found}” (at {path}) may be one of several. Say which: {wanted}.',
+  'problem.like-what': 'It is not known what {found} is like: say which known material it is most like.',
   'problem.unknown-measure': '“{found}” (at {path}) is no measure the program knows. It knows: {wanted}.',
   'problem.unknown-calculation': 'There is no calculation “{found}”. There are: {wanted}.',
   'problem.no-solver': 'The solver is not loaded, so {path} can’t be worked out here; it wants {wanted}.',
