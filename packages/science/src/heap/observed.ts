@@ -42,9 +42,10 @@ export interface ReadingInput {
 
 const probePointSchema: z.ZodType<ProbePoint> = z.enum(['core', 'middle', 'edge', 'top', 'bottom']);
 
+const ONE_MINUTE_DAYS = 1 / 1440;
 const days = z.number().min(0).max(36_500);
 const earlierReading: z.ZodType<EarlierReading> = z.strictObject({
-  before_days: days.gt(0).meta({ description: 'Days before this reading' }),
+  before_days: days.min(ONE_MINUTE_DAYS).meta({ description: 'Days before this reading' }),
   temp_degC: freeQuantity('Temperature then, °C'),
   point: probePointSchema.optional(),
 });

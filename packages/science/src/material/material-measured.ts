@@ -69,30 +69,31 @@ export interface MaterialMeasured {
   readonly findings: readonly Finding[];
 }
 
-const positiveNumber = z.number().positive();
+/** Weights, heights and steps of a scale as a person can read them; outside of these, figures overflow. */
+const readable = z.number().min(1e-6).max(1e6);
 const quantitySchema: z.ZodType<Quantity> = z.union([z.number(), estimateSchema('An estimate.')]);
 
 const dryDownSchema: z.ZodType<DryDown> = z.strictObject({
   method: z.enum(['oven', 'microwave']),
-  wet_g: positiveNumber,
-  dry_g: positiveNumber,
-  container_g: z.number().min(0).optional(),
-  scaleStep_g: positiveNumber.optional(),
+  wet_g: readable,
+  dry_g: readable,
+  container_g: z.number().min(0).max(1e6).optional(),
+  scaleStep_g: readable.optional(),
 });
 
 const bucketSchema: z.ZodType<BucketCheck> = z.strictObject({
-  full_kg: positiveNumber,
-  empty_kg: z.number().min(0),
+  full_kg: readable,
+  empty_kg: z.number().min(0).max(1e6),
   volume_L: positiveQuantity('Litres it holds to the rim.').optional(),
   measure: z.string().min(1).optional().meta({ description: 'The id of a measure, in place of litres.' }),
   packed: z.boolean().optional().meta({ description: 'Pressed down rather than lying loose.' }),
-  scaleStep_kg: positiveNumber.optional(),
+  scaleStep_kg: readable.optional(),
 });
 
 const settlingSchema: z.ZodType<Settling> = z.strictObject({
-  filled_cm: positiveNumber,
-  settled_cm: positiveNumber,
-  readTo_cm: positiveNumber.optional(),
+  filled_cm: readable,
+  settled_cm: readable,
+  readTo_cm: readable.optional(),
 });
 
 export const materialMeasured: Calculation<MaterialMeasuredInput, MaterialMeasured> = {
@@ -161,6 +162,9 @@ function measuredOf(input: MaterialMeasuredInput, { particle }: Material, known:
   const density = weighed?.ok === true ? weighed.value : undefined;
   const loose = bucket?.packed === true ? undefined : density;
   const looseBefore = loose ?? known.quantities.densityLoose_kgPerM3AsIs;
+  if (settled !== undefined && looseBefore !== undefined && likely(looseBefore) <= 0) {
+    return bad({ code: 'out-of-bounds', path: 'described.densityLoose_kgPerM3AsIs', found: '0', wanted: '> 0' });
+  }
   const packed = together('densityPacked_kgPerM3AsIs', [
     bucket?.packed === true ? density : undefined,
     settled?.ok === true && looseBefore !== undefined ? densityOnceSettled(looseBefore, settled.value) : undefined,

@@ -74,6 +74,9 @@ function widened({ p10, p50, p90 }: Estimate, times: number): Estimate {
   return { p10: at(p10), p50, p90: at(p90) };
 }
 
+/** A moisture that may as well be any says nothing. */
+const MOST_POINTS = 100;
+
 /** A sample weighed before and after drying. */
 export interface DryDown {
   readonly method: 'oven' | 'microwave';
@@ -88,7 +91,8 @@ export interface DryDown {
 /**
  * Moisture of a dried sample, % of wet mass: M = 100 (wet − dry) / wet (Cornell), with the error of the
  * method (microwave 1 to 3 points: Victoria DEPI 2015) and of the scale. It is the moisture of the sample:
- * take it from several places. Problems: `too-small`, `too-big` where the weights can't be.
+ * take it from several places. What lies nearer to an end than can be told counts as half of that. Problems:
+ * `too-small`, `too-big` where the weights can't be, or the scale can't tell the sample from nothing.
  */
 export function moistureFromDryDown(dryDown: DryDown, path: string): Outcome<Estimate> {
   const { method, wet_g, dry_g, container_g = 0, scaleStep_g = checks.scaleStep_g.value } = dryDown;
@@ -96,12 +100,18 @@ export function moistureFromDryDown(dryDown: DryDown, path: string): Outcome<Est
   if (dry_g >= wet_g) return refuse('too-big', `${path}.dry_g`, dry_g, `< ${wet_g}, the weight before drying`);
   const wet = wet_g - container_g;
   const dry = dry_g - container_g;
-  const moisture_pctWet = (100 * (wet - dry)) / wet;
   const { within_points } = checks.dryDown.find(({ id }) => id === method) ?? { within_points: Number.NaN };
   const ofScale_points = (100 / wet) * roundingHalf(scaleStep_g) * Math.hypot(1, dry / wet);
   const half_points = Math.hypot(within_points, ofScale_points);
+  if (half_points >= MOST_POINTS) {
+    return refuse('too-small', `${path}.wet_g`, wet_g, `a sample that a scale to ${scaleStep_g} g can tell`);
+  }
+  const moisture_pctWet = Math.min(Math.max((100 * (wet - dry)) / wet, half_points / 2), 100 - half_points / 2);
   return good(withSpread(moisture_pctWet, (100 * half_points) / (moisture_pctWet * (100 - moisture_pctWet)), percent));
 }
+
+/** A thimble holds more. */
+const LEAST_BUCKET_L = 0.001;
 
 /** A bucket of the stuff on a scale. */
 export interface WeighedBucket {
@@ -116,12 +126,17 @@ export interface WeighedBucket {
 /**
  * Bulk density from a weighed bucket filled level, kg/m³ as it lies: mass over volume, with what is not known
  * of the bucket, how level it was (`reference/measures.json`, fills) and how fine the scale reads; independent
- * errors add in quadrature on the logarithm. Problem: `too-small` for a bucket that weighs no more than empty.
+ * errors add in quadrature on the logarithm. Problem: `too-small` for a bucket that weighs no more than empty, as far as the scale can tell, and
+ * for one that holds nothing.
  */
 export function densityFromBucket(bucket: WeighedBucket, path: string): Outcome<Estimate> {
   const { full_kg, empty_kg, volume_L, scaleStep_kg = checks.scaleStep_kg.value } = bucket;
   const mass_kg = full_kg - empty_kg;
-  if (mass_kg <= 0) return refuse('too-small', `${path}.full_kg`, full_kg, `> ${empty_kg}, the empty bucket`);
+  if (mass_kg <= roundingHalf(scaleStep_kg)) {
+    return refuse('too-small', `${path}.full_kg`, full_kg, `> ${empty_kg}, the empty bucket`);
+  }
+  const { p10: least_L } = asEstimate(volume_L);
+  if (least_L < LEAST_BUCKET_L) return refuse('too-small', `${path}.volume_L`, least_L, `≥ ${LEAST_BUCKET_L}`);
   const weighed = withSpread(mass_kg, (roundingHalf(scaleStep_kg) * Math.SQRT2) / mass_kg, positive);
   const volume = timesOnLine(asEstimate(volume_L), asEstimate(fillTimes.level));
   const density = overOnLine(weighed, volume);

@@ -18,9 +18,9 @@ export const bulkDensityFromBucket: Calculation<BulkDensityFromBucketInput, Bulk
   summary:
     'Fill the bucket by thirds; after each third drop it squarely, ten times from 30 cm by one protocol and from 15 cm by another, or tap it five times by a third; top it up without dropping, and weigh. Say which you did: they differ.',
   input: z.strictObject({
-    full_kg: z.number().positive(),
-    empty_kg: z.number().min(0),
-    volume_L: z.number().positive(),
+    full_kg: z.number().positive().max(1e6),
+    empty_kg: z.number().min(0).max(1e6),
+    volume_L: z.number().min(0.001).max(1e6),
   }),
   output: z.strictObject({ density_kgPerM3AsIs: z.number() }),
   sources: [

@@ -218,10 +218,17 @@ export function weigh(
       volume_m3: liquid ? 0 : at(sized.value.volume_m3, i),
     };
   });
-  return portions.every(isReal)
-    ? good(portions)
-    : bad({ code: 'out-of-bounds', path, found: known.id, wanted: `amounts up to ${MOST_KG} kg` });
+  if (!portions.every(isReal)) {
+    return bad({ code: 'out-of-bounds', path, found: known.id, wanted: `amounts up to ${MOST_KG} kg` });
+  }
+  if (portions.some(({ nitrogen_kg, dry_kg }) => nitrogen_kg > dry_kg)) {
+    return bad({ code: 'out-of-bounds', path: `${path}.described`, found: known.id, wanted: NO_MORE_NITROGEN });
+  }
+  return good(portions);
 }
+
+/** A very low C:N beside much carbon asks for more nitrogen than there is stuff. */
+const NO_MORE_NITROGEN = 'a carbonToNitrogen_ratio that leaves less nitrogen than dry matter';
 
 /** No heap is a million tonnes; beyond it figures overflow. */
 const MOST_KG = 1e9;

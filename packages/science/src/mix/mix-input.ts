@@ -5,6 +5,7 @@ import {
   drawsOf,
   fraction,
   fractionQuantity,
+  likely,
   positive,
   positiveQuantity,
   type Quantity,
@@ -22,11 +23,14 @@ export interface Bay {
   readonly height_m: number;
 }
 
+/** A crack is no bay; beyond it heights overflow. */
+const LEAST_SIDE_M = 0.01;
+
 export const baySchema: z.ZodType<Bay> = z
   .strictObject({
-    width_m: z.number().positive().max(100),
-    depth_m: z.number().positive().max(100),
-    height_m: z.number().positive().max(10),
+    width_m: z.number().min(LEAST_SIDE_M).max(100),
+    depth_m: z.number().min(LEAST_SIDE_M).max(100),
+    height_m: z.number().min(LEAST_SIDE_M).max(10),
   })
   .meta({ description: 'The bay inside its walls, m.' });
 
@@ -51,6 +55,8 @@ export interface MixInput {
 }
 
 const MOST_INGREDIENTS = 40;
+/** Nothing packs into a tenth of the volume it was measured in. */
+const LEAST_PACKING_SHARE = 0.1;
 
 /** The fields of a mix, for the schemas of the calculations that start from one. */
 export const mixShape: Readonly<{
@@ -93,7 +99,12 @@ export function weighMix(input: MixInput, draws: Draws, field = 'ingredients'): 
     return bad({ code: 'nothing-in-it', path: field, found: '0', wanted: 'some solid stuff' });
   }
   const packing = input.packing_share ?? mixParameters.packing_share.estimate;
-  return good({ ingredients, total, water_L, packing_share: drawsOf(draws, 'mix/packing_share', packing, fraction) });
+  const packing_share = drawsOf(draws, 'mix/packing_share', packing, fraction);
+  if (packing_share.some((share) => share < LEAST_PACKING_SHARE)) {
+    const found = String(likely(packing));
+    return bad({ code: 'out-of-bounds', path: 'packing_share', found, wanted: `${LEAST_PACKING_SHARE} to 1` });
+  }
+  return good({ ingredients, total, water_L, packing_share });
 }
 
 function weighOne(ingredient: Ingredient, path: string, input: MixInput, draws: Draws): Outcome<WeighedIngredient> {

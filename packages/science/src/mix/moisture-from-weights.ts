@@ -19,9 +19,9 @@ export const moistureFromWeights: Calculation<MoistureFromWeightsInput, Moisture
   summary:
     'Moisture as percent of wet mass from a sample weighed before and after drying: an oven at 105 to 110 °C for a day, or a microwave in short bursts with a glass of water beside it until the mass stops changing (within 1 to 3 points; if it chars, use the mass before).',
   input: z.strictObject({
-    wet_g: z.number().positive(),
-    dry_g: z.number().positive(),
-    container_g: z.number().min(0).optional(),
+    wet_g: z.number().positive().max(1e6),
+    dry_g: z.number().positive().max(1e6),
+    container_g: z.number().min(0).max(1e6).optional(),
   }),
   output: z.strictObject({ moisture_pctWet: z.number() }),
   sources: [
