@@ -1,0 +1,8 @@
+import { heapLaws } from './heap-laws.ts';
+import type { LawsOf } from './law.ts';
+import { materialLaws } from './material-laws.ts';
+import { mixLaws } from './mix-laws.ts';
+import { pailLaws } from './pail-laws.ts';
+
+/** The laws of every calculation, by its id: one that stands in the catalogue stands here. */
+export const lawTable: Readonly<Record<string, LawsOf>> = { ...materialLaws, ...mixLaws, ...pailLaws, ...heapLaws };
