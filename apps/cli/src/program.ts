@@ -8,10 +8,12 @@ import { bring } from './commands/bring.ts';
 import { build } from './commands/build.ts';
 import { daybook } from './commands/daybook/daybook.ts';
 import { feed } from './commands/feed.ts';
+import { fillBed } from './commands/fill-bed.ts';
 import { cautionText, heap } from './commands/heap.ts';
 import { log } from './commands/log/log.ts';
 import { material } from './commands/material/material.ts';
 import { mix } from './commands/mix.ts';
+import { potting } from './commands/potting.ts';
 import { reckon } from './commands/reckon.ts';
 import { size } from './commands/size.ts';
 import { start } from './commands/start.ts';
@@ -151,6 +153,40 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .option('--water <amount>', say('cli.mix.water'))
     .option('--size <size...>', say('cli.option.size'))
     .action((stuff, options) => run(options, (session) => mix(stuff, options, session)));
+
+  const blendOptions = (on: Command): Command =>
+    on
+      .option('--age <months>', say('cli.blend.age'))
+      .option('--seedlings <percent>', say('cli.blend.seedlings'))
+      .option('--rise <kelvin>', say('cli.blend.rise'))
+      .option('--smell <smell>', say('cli.blend.smell'))
+      .option('--salts <reading>', say('cli.blend.salts'))
+      .option('--salts-by <method>', say('cli.blend.saltsBy'))
+      .option('--made-of <stuff>', say('cli.blend.madeOf'))
+      .option('--proven-hot', say('cli.blend.provenHot'))
+      .option('--part <part...>', say('cli.blend.part'))
+      .option('--have <stuff...>', say('cli.blend.have'))
+      .option('--measure <measure>', say('cli.blend.measure'))
+      .option('--size <size...>', say('cli.option.size'));
+
+  blendOptions(
+    command('potting', 'cli.potting')
+      .argument('<use>', say('cli.potting.use'))
+      .argument('<pots...>', say('cli.potting.pots'))
+      .option('--recipe <recipe>', say('cli.potting.recipe'))
+      .option('--eaten-raw', say('cli.potting.eatenRaw')),
+  ).action((use, pots, options) => run(options, (session) => potting(use, pots, options, session)));
+
+  blendOptions(
+    command('fill-bed', 'cli.fillBed')
+      .argument('<bed>', say('cli.fillBed.bed'))
+      .option('--depth <depth>', say('cli.fillBed.depth'))
+      .option('--beds <count>', say('cli.fillBed.beds'))
+      .option('--compost <percent>', say('cli.fillBed.compost'))
+      .option('--foot <wood>', say('cli.fillBed.foot'))
+      .option('--stands-on <ground>', say('cli.fillBed.standsOn'))
+      .option('--walls <walls>', say('cli.fillBed.walls')),
+  ).action((bed, options) => run(options, (session) => fillBed(bed, options, session)));
 
   command('build', 'cli.build')
     .argument('[stuff...]', say('cli.build.stuff'))

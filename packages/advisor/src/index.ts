@@ -1,5 +1,7 @@
 export type { ActMark } from './act-marks.ts';
+export { type BedFillReport, bedFillReport } from './bed-fill-report.ts';
 export type { BeliefSaid } from './belief-words.ts';
+export type { PartWords } from './blend-words.ts';
 export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';
 export { type CalculationReport, calculationReport, type FieldRow } from './calculation-report.ts';
 export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
@@ -18,6 +20,7 @@ export { type JudgedWords, type MixReport, mixReport, type PermitWords, type Use
 export { type HeapLine, type HeapsOverview, heapsOverview } from './overview.ts';
 export { type Check, type CheckRead, describedWith, figuresOfCheck, readCheck } from './own-records.ts';
 export { believedOf, stuffed } from './own-stuff.ts';
+export { type PottingReport, pottingReport } from './potting-report.ts';
 export {
   type ActWords,
   type BandWords,

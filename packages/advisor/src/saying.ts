@@ -41,6 +41,11 @@ export function density(density_kgPerM3AsIs: Quantity): Figure {
   return { figure: density_kgPerM3AsIs, unit: 'kgPerM3', as: 'bulkDensity' };
 }
 
+/** A weight on each square metre or square foot. */
+export function areaLoad(load_kgPerM2: Quantity): Figure {
+  return { figure: load_kgPerM2, unit: 'kgPerM2', as: 'areaLoad' };
+}
+
 /** A height of a heap. */
 export function height(height_m: Quantity): Figure {
   return { figure: height_m, unit: 'm', as: 'length' };

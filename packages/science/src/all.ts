@@ -1,3 +1,4 @@
+import { blendCalculations } from './blend/index.ts';
 import type { ListedCalculation } from './catalogue/index.ts';
 import { heapCalculations } from './heap/index.ts';
 import { materialCalculations } from './material/index.ts';
@@ -10,4 +11,5 @@ export const catalogue: readonly ListedCalculation[] = [
   ...mixCalculations,
   ...pailCalculations,
   ...heapCalculations,
+  ...blendCalculations,
 ];

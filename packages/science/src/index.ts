@@ -1,5 +1,6 @@
 export { catalogue } from './all.ts';
 export * from './belief/index.ts';
+export * from './blend/index.ts';
 export * from './catalogue/index.ts';
 export * from './caution/index.ts';
 export * from './estimate/index.ts';

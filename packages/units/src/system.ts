@@ -14,6 +14,7 @@ export type ShownAs =
   | 'length'
   | 'depth'
   | 'bulkDensity'
+  | 'areaLoad'
   | 'area';
 
 const shownIn: Readonly<Record<UnitSystem, Readonly<Record<ShownAs, Unit>>>> = {
@@ -27,6 +28,7 @@ const shownIn: Readonly<Record<UnitSystem, Readonly<Record<ShownAs, Unit>>>> = {
     length: 'ft',
     depth: 'in',
     bulkDensity: 'lbPerYd3',
+    areaLoad: 'lbPerFt2',
     area: 'ft2',
   },
   metric: {
@@ -39,6 +41,7 @@ const shownIn: Readonly<Record<UnitSystem, Readonly<Record<ShownAs, Unit>>>> = {
     length: 'm',
     depth: 'cm',
     bulkDensity: 'kgPerM3',
+    areaLoad: 'kgPerM2',
     area: 'm2',
   },
 };

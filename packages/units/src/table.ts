@@ -47,6 +47,7 @@ export type Unit =
   | 'lbPerFt3'
   | 'kgPerM2'
   | 'lbPer1000Ft2'
+  | 'lbPerFt2'
   | 'degC'
   | 'degF'
   | 'K'
@@ -111,6 +112,7 @@ export const unitTable: Readonly<Record<Unit, UnitRow>> = {
     symbol: 'lb/1000 ft²',
     typed: ['lb/1000ft2', 'lb/1000 ft²'],
   },
+  lbPerFt2: { dimension: 'rate', factor: POUND_KG / FOOT_M ** 2, symbol: 'lb/ft²', typed: ['lb/ft2', 'lb/ft²'] },
   degC: { dimension: 'temperature', factor: 1, zero_degC: 0, symbol: '°C', typed: ['c', '°c', 'degc', 'celsius'] },
   degF: {
     dimension: 'temperature',

@@ -4,6 +4,8 @@ export const cautionsEn = {
     'Fire: a heap above about 80 °C (176 °F) may heat itself further. Check the probe in a second place and with a second thermometer first. If it is true, keep people, animals and buildings clear, have water at hand, do not dig into it alone, and call the fire service if you see smoke or smell scorching. Keep heaps away from woods and walls.',
   'caution.pits-gas':
     'Gas: never go into a manure pit, tank or closed pit to work or to help someone. Stirring slurry sets free hydrogen sulphide, which kills before it can be smelt.',
+  'caution.roof-load':
+    'Weight: wet soil is far heavier than it looks. On a roof, a balcony or a deck let a structural engineer say what it bears before anything is filled.',
   'caution.ammonia':
     'Ammonia stings eyes and lungs. Stand upwind, work in the open, and leave a closed shed until it has aired. The smell is nitrogen you are losing.',
   'caution.ash-live-coals':
@@ -19,6 +21,8 @@ export const cautionsEn = {
   'caution.charcoal-dust': 'Charcoal dust harms lungs and can burn. Wet charcoal before you crush or carry it.',
   'caution.treated-wood':
     'Never treated, painted or glued wood, nor its ash, nor coal ash: their metals stay in the soil.',
+  'caution.doubtful-ground':
+    'Ground beside old paint, busy roads or former works can hold lead and worse: have it tested, follow your local rules, and keep roots out of it until you know.',
   'caution.herbicide-carryover':
     'Some weed-killers (aminopyralid, clopyralid, picloram) pass through animals, hay, straw and clippings and survive any heap. Ask what was sprayed. If nobody knows, grow beans in it in pots for two to three weeks before it goes on a bed.',
   'caution.diseased-plants':

@@ -1,6 +1,7 @@
 import { advisorEn } from './advisor.ts';
 import { appEn } from './app.ts';
 import { beliefsEn } from './beliefs.ts';
+import { blendEn } from './blend.ts';
 import { calculationsEn } from './calculations.ts';
 import { cautionsEn } from './cautions.ts';
 import { cliEn } from './cli.ts';
@@ -18,6 +19,7 @@ import { sizeEn } from './size.ts';
 type En = typeof advisorEn &
   typeof appEn &
   typeof beliefsEn &
+  typeof blendEn &
   typeof calculationsEn &
   typeof cautionsEn &
   typeof cliEn &
@@ -37,6 +39,7 @@ export const en: En = {
   ...advisorEn,
   ...appEn,
   ...beliefsEn,
+  ...blendEn,
   ...calculationsEn,
   ...cautionsEn,
   ...cliEn,
