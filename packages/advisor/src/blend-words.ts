@@ -54,6 +54,7 @@ function stockWords(
 ): Saying {
   const chance = { chance: enough };
   if (shortCount.p50 === 0) return say('blend.short.enough', { part, chance });
+  if (shortCount.p50 < LEAST_COUNT) return say('blend.short.little', { part, volume: inLitres(short_m3), chance });
   const amount = measured(measure, byEye(shortCount.p50));
   return say('blend.short.short', { part, amount, volume: bulk(short_m3), chance });
 }

@@ -34,7 +34,7 @@ const MOST_MONTHS = 600;
 const MOST_CONDUCTIVITY_DS_PER_M = 60;
 
 /** A quantity no part of which is above a bound. */
-export function atMost(schema: z.ZodType<Quantity>, most: number): z.ZodType<Quantity> {
+function atMost(schema: z.ZodType<Quantity>, most: number): z.ZodType<Quantity> {
   const wanted = `≤ ${most}`;
   return schema.superRefine((quantity, context) => {
     const largest = isEstimate(quantity) ? quantity.p90 : quantity;

@@ -52,6 +52,7 @@ export const blendEn = {
   'blend.salts.most':
     'By its salts {share, plural, =0 {not even 5 % of this compost is safe} other {up to # % of this compost is safe}}, nine times in ten.',
   'blend.short.short': 'Of {part} about {amount} ({volume}) is short. What you have is enough: {chance}.',
+  'blend.short.little': 'Of {part} about {volume} is short. What you have is enough: {chance}.',
   'blend.short.enough': 'Of {part} there is enough: {chance}.',
   'blend.ripe.ready': 'By what you saw, the compost is ripe enough for this.',
   'blend.ripe.for-bigger-plants': 'By what you saw, the compost is ripe enough for grown plants, not for seeds.',
