@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect } from 'vitest';
 import { act, asks, begin, buildHeap, daybookLines } from './app-steps.ts';
+import { faults } from './axe.ts';
 import { journey, launch, openPhone } from './chromium.ts';
 import { type Served, serve } from './serve.ts';
 
@@ -44,6 +45,7 @@ describe('two phones and a computer', () => {
     await one.page.getByText('nothing was new here, and it now has all 2 lines').waitFor();
     await one.page.getByText('Every line here is on the computer, too. Last exchanged today').waitFor();
     await screenshot(one.page, 'exchanged');
+    expect(await faults(one.page, 'where it is kept, exchanged')).toEqual([]);
 
     await one.page.goto(`${address}/#/settings`);
     await one.page.getByText('Every line here is on the computer, too.').waitFor();
@@ -67,6 +69,7 @@ describe('two phones and a computer', () => {
     await daybookLines(one.page, address);
     await one.page.getByText('2 lines here are not yet on the computer.').waitFor();
     await screenshot(one.page, 'waiting');
+    expect(await faults(one.page, 'the daybook, waiting')).toEqual([]);
 
     // The computer loses its power when the first part has reached it, and its answer is never heard.
     let cut = 0;

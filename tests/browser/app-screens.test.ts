@@ -1,13 +1,9 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect } from 'vitest';
 import { asks, begin, fiveMaterials, sayWhatIsHere } from './app-steps.ts';
+import { faults } from './axe.ts';
 import { journey, launch, openPhone } from './chromium.ts';
 import { type Served, serve } from './serve.ts';
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 const themes = ['light', 'dark', 'sunlight'] as const;
 
@@ -183,22 +179,6 @@ async function wear(page: Page, theme: (typeof themes)[number]): Promise<void> {
   await page.reload();
   await page.locator('h1').waitFor();
   expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe(theme);
-}
-
-/** What axe finds, by rule and element. Its script is run by the browser itself: the page's own policy stays as it is. */
-async function faults(page: Page, where: string): Promise<readonly string[]> {
-  // As tall as the page: what lies under the act at the thumb until it is scrolled is no fault of its own.
-  const height = await page.evaluate(() => document.documentElement.scrollHeight);
-  await page.setViewportSize({ width: 390, height: Math.max(844, height) });
-  await page.evaluate(axeSource);
-  const { violations } = await page.evaluate(
-    (): Promise<AxeResults> =>
-      (globalThis as unknown as { axe: { run(options: unknown): Promise<AxeResults> } }).axe.run({
-        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-      }),
-  );
-  await page.setViewportSize({ width: 390, height: 844 });
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${where}: ${id}: ${html.slice(0, 160)}`));
 }
 
 /** Buttons, links and fields that stand by themselves and are lower than 48 px. Words within a sentence are exempt (WCAG 2.2, 2.5.8). */

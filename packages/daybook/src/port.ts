@@ -128,7 +128,10 @@ export interface Keeping {
   /** Every attachment kept, without bytes, ordered by hash. */
   attachments(): Promise<readonly AttachmentNote[]>;
 
-  /** Lets go of an attachment's bytes. Only for a removal that an entry in force tells of (kind `attachment-removed`). */
+  /**
+   * Lets go of an attachment's bytes. Only for a removal that an entry in force tells of (kind `attachment-removed`), or
+   * where no entry shows it because writing that entry failed.
+   */
   detach(hash: string): Promise<void>;
 
   /** Reads everything again, works out every sum and hash anew, and reports what is changed, missing or in conflict. */

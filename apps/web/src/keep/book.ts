@@ -1,5 +1,7 @@
 import {
   type About,
+  type Attachment,
+  attachmentsOf,
   type Bodies,
   type Draft,
   draftOf,
@@ -19,6 +21,8 @@ import { type Happened, now, zone } from './time.ts';
 /** What is written: one thing that happened, before the device's chain numbers and seals it. */
 export type ToWrite = {
   readonly [Id in KindId]: {
+    /** Made beforehand where something else is about it. */
+    readonly id?: string | undefined;
     readonly kind: Id;
     readonly about: readonly About[];
     readonly body: Bodies[Id];
@@ -50,8 +54,11 @@ export interface Leaf {
 export interface Book {
   leaf(): Leaf;
   subscribe(listener: () => void): () => void;
-  /** Writes what happened. Rejects with {@link NotWritten} and leaves everything as it was when it can't. */
-  write(writer: Writer, things: readonly ToWrite[]): Promise<readonly Entry[]>;
+  /**
+   * Writes what happened, with the pictures that it shows. Rejects with {@link NotWritten} and leaves everything as it
+   * was when it can't.
+   */
+  write(writer: Writer, things: readonly ToWrite[], attachments?: readonly Attachment[]): Promise<readonly Entry[]>;
   /** Does something to the keeping that may add to it, such as bringing a file in. */
   change<Result>(work: (keeping: Keeping) => Promise<Result>): Promise<Result>;
   /** Reads the keeping, as for a copy. Rejects with {@link NotWritten} where the browser keeps nothing. */
@@ -114,9 +121,18 @@ export async function openBook(name: string, keeping: Keeping): Promise<Book> {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    write: async (writer, things) => {
+    write: async (writer, things, attachments = []) => {
       const drafts = things.map((thing) => draftFor(writer, thing));
-      const written = await asNotWritten(() => keeping.write(writer.device, (tip) => seal(tip, drafts)));
+      const written = await asNotWritten(async () => {
+        try {
+          // Before the lines that show them: a line without its picture would be worse than a picture without a line.
+          for (const { hash, bytes, mediaType } of attachments) await keeping.attach(hash, bytes, mediaType);
+          return await keeping.write(writer.device, (tip) => seal(tip, drafts));
+        } catch (error) {
+          await letGoOfUnwanted(keeping, attachments);
+          throw error;
+        }
+      });
       await changed();
       return written;
     },
@@ -151,13 +167,25 @@ export function refusedBook(why: string): Book {
   };
 }
 
+/** What no line shows would only take room. On a full device this may fail too; then it is overwritten at the next try. */
+async function letGoOfUnwanted(keeping: Keeping, attachments: readonly Attachment[]): Promise<void> {
+  if (attachments.length === 0) return;
+  try {
+    const wanted = new Set(attachmentsOf((await keeping.read()).entries).wanted);
+    for (const { hash } of attachments) if (!wanted.has(hash)) await keeping.detach(hash);
+  } catch (error) {
+    // The reason why nothing was written is the one to be told.
+    if (!(error instanceof KeepingError)) throw error;
+  }
+}
+
 function draftFor(writer: Writer, thing: ToWrite): Draft {
-  const { kind, about, body, happened, entered, amends, withdraws } = thing;
+  const { id = v7(), kind, about, body, happened, entered, amends, withdraws } = thing;
   const drafted = draftOf(
     kind,
     {
       ...writer,
-      id: v7(),
+      id,
       about,
       happened: happened.instant,
       precision: happened.precision,

@@ -1,3 +1,4 @@
+import type { Attachment } from '@loamwright/daybook';
 import type { Saying } from '@loamwright/words';
 import { useState } from 'react';
 import { settings } from '../device/settings.ts';
@@ -7,7 +8,7 @@ import { useBook } from './useBook.ts';
 
 interface Writing {
   /** Writes what happened; true when it is kept. While one writing is under way another does nothing. */
-  readonly write: (things: readonly ToWrite[]) => Promise<boolean>;
+  readonly write: (things: readonly ToWrite[], attachments?: readonly Attachment[]) => Promise<boolean>;
   readonly busy: boolean;
   /** Why the last writing was not kept, in words; null when all is well. */
   readonly problem: Saying | null;
@@ -18,12 +19,12 @@ export function useWriting(): Writing {
   const { book } = useBook();
   const [busy, setBusy] = useState(false);
   const [problem, setProblem] = useState<Saying | null>(null);
-  const write = async (things: readonly ToWrite[]): Promise<boolean> => {
+  const write = async (things: readonly ToWrite[], attachments: readonly Attachment[] = []): Promise<boolean> => {
     if (busy) return false;
     setBusy(true);
     setProblem(null);
     try {
-      await book.write(await writerOf(settings().book === 'demo' ? 'demo' : 'own', book), things);
+      await book.write(await writerOf(settings().book === 'demo' ? 'demo' : 'own', book), things, attachments);
       return true;
     } catch (error) {
       setProblem(sayNotWritten(error));

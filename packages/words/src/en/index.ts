@@ -11,6 +11,7 @@ import { exchangeEn } from './exchange.ts';
 import { materialsEn } from './materials.ts';
 import { measuresEn } from './measures.ts';
 import { mixEn } from './mix.ts';
+import { photosEn } from './photos.ts';
 import { problemsEn } from './problems.ts';
 import { readingEn } from './reading.ts';
 import { serverEn } from './server.ts';
@@ -29,6 +30,7 @@ type En = typeof advisorEn &
   typeof materialsEn &
   typeof measuresEn &
   typeof mixEn &
+  typeof photosEn &
   typeof problemsEn &
   typeof readingEn &
   typeof serverEn &
@@ -49,6 +51,7 @@ export const en: En = {
   ...materialsEn,
   ...measuresEn,
   ...mixEn,
+  ...photosEn,
   ...problemsEn,
   ...readingEn,
   ...serverEn,

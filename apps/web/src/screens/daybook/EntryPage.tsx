@@ -8,6 +8,7 @@ import { Problem } from '../../parts/Problem.tsx';
 import { Page } from '../../shell/Page.tsx';
 import { goInstead, to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
+import { EntryPictures } from './EntryPictures.tsx';
 import { useLines } from './lines.ts';
 
 /** One entry with everything that stands in it; it can be amended or taken back, never changed. */
@@ -55,6 +56,7 @@ export function EntryPage({ id }: { readonly id: string }): ReactNode {
           </a>
         </p>
       )}
+      <EntryPictures entry={entry} inForce={inForce} />
       <dl className="section facts">
         <dt>{speaker.say('app.entry.happened')}</dt>
         <dd>

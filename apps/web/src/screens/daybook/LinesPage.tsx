@@ -4,10 +4,14 @@ import { type ReactNode, useState } from 'react';
 import { useSettings } from '../../device/settings.ts';
 import { sayAgo, sayDay, sayTime } from '../../parts/dates.ts';
 import { NotExchanged } from '../../parts/NotExchanged.tsx';
+import { Picture } from '../../photo/Picture.tsx';
 import { Page } from '../../shell/Page.tsx';
 import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
-import { useLines } from './lines.ts';
+import { useLines, usePictures } from './lines.ts';
+
+/** Kinds that tell of another line rather than of the garden. */
+const besides: readonly string[] = ['withdrawal', 'photo', 'attachment-removed'];
 
 /** How many lines are shown before "older". */
 const AT_ONCE = 60;
@@ -51,7 +55,7 @@ export function LinesPage(): ReactNode {
 
   /** The last thing that was done and counts. */
   function headline(): Saying {
-    const last = lines.find(({ status, kind }) => status === 'in-force' && kind !== 'withdrawal');
+    const last = lines.find(({ status, kind }) => status === 'in-force' && !besides.includes(kind));
     if (last === undefined) return { key: 'app.daybook.answer', places: { count: lines.length } };
     return {
       key: 'app.daybook.last',
@@ -67,6 +71,7 @@ export function LinesPage(): ReactNode {
 
 function Lines({ lines }: { readonly lines: readonly DaybookLine[] }): ReactNode {
   const speaker = useSpeaker();
+  const pictures = usePictures();
   return (
     <ul className="lines">
       {lines.map((line) => (
@@ -83,6 +88,8 @@ function Lines({ lines }: { readonly lines: readonly DaybookLine[] }): ReactNode
                 ...line.remarks.map((remark) => speaker.tell(remark)),
               ].join(' · ')}
             </span>
+            {line.kind === 'photo' &&
+              pictures.get(line.entry)?.map((shown) => <Picture key={shown.hash} shown={shown} size="thumbnail" />)}
           </a>
         </li>
       ))}
