@@ -30,6 +30,13 @@ const failures: ReadonlySet<string> = new Set([
   'solver-failed',
   'daybook-empty',
   'server-missing',
+  'partner-broken',
+  'partner-unreachable',
+  'partner-untrusted',
+  'fingerprint-differs',
+  'no-certificate',
+  'no-exchange',
+  'server-failed',
 ]);
 
 /** The exit code that a set of problems ends with. */

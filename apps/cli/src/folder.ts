@@ -11,6 +11,8 @@ export interface DataFolder {
   readonly settings: string;
   /** The last mix that was reckoned, for `build`. */
   readonly lastMix: string;
+  /** The computer that is exchanged with. */
+  readonly partner: string;
 }
 
 /**
@@ -30,6 +32,7 @@ export function dataFolder(
     daybook: join(path, demo ? 'demo.sqlite' : 'daybook.sqlite'),
     settings: join(path, 'settings.json'),
     lastMix: join(path, demo ? 'demo-last-mix.json' : 'last-mix.json'),
+    partner: join(path, 'exchange.json'),
   };
 }
 

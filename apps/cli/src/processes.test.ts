@@ -29,7 +29,19 @@ describe('a process', () => {
     expect((await run('--version')).out).toMatch(/^\d+\.\d+\.\d+\n$/u);
     const { code, out } = await run('--help');
     expect(code).toBe(0);
-    for (const name of ['start', 'mix', 'build', 'feed', 'log', 'heap', 'daybook', 'bring', 'take', 'reckon']) {
+    for (const name of [
+      'start',
+      'mix',
+      'build',
+      'feed',
+      'log',
+      'heap',
+      'daybook',
+      'bring',
+      'take',
+      'exchange',
+      'reckon',
+    ]) {
       expect(out).toMatch(new RegExp(`^  ${name}\\b`, 'mu'));
       expect((await run(name, '--help')).out).toContain('Exit codes: 0 fine, 1 failed, 2 bad input');
     }

@@ -19,7 +19,7 @@ beforeAll(async () => {
 });
 afterAll(() => home.remove());
 
-const names = ['mix', 'build', 'feed', 'log', 'heap', 'daybook', 'bring', 'take', 'reckon', 'start'];
+const names = ['mix', 'build', 'feed', 'log', 'heap', 'daybook', 'bring', 'take', 'exchange', 'reckon', 'start'];
 const words = fc.oneof(
   fc.constantFrom(
     'Heap',

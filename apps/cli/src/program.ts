@@ -7,6 +7,7 @@ import { belief } from './commands/belief.ts';
 import { bring } from './commands/bring.ts';
 import { build } from './commands/build.ts';
 import { daybook } from './commands/daybook/daybook.ts';
+import { exchange } from './commands/exchange.ts';
 import { feed } from './commands/feed.ts';
 import { fillBed } from './commands/fill-bed.ts';
 import { cautionText, heap } from './commands/heap.ts';
@@ -273,6 +274,12 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
   command('bring', 'cli.bring')
     .argument('<file>', say('cli.bring.file'))
     .action((file, options) => run(options, (session) => bring(file, session)));
+
+  command('exchange', 'cli.exchange')
+    .argument('[address]', say('cli.exchange.address'))
+    .option('--key <key>', say('cli.exchange.key'))
+    .option('--fingerprint <sha256>', say('cli.exchange.fingerprint'))
+    .action((address, options) => run(options, (session) => exchange(address, options, session)));
 
   command('belief', 'cli.belief')
     .argument('[words...]', say('cli.belief.words'))

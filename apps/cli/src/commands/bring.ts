@@ -1,5 +1,5 @@
 import { bad, good, type Outcome } from '@loamwright/science';
-import { type BringReport, bring as keep, readBundle } from '@loamwright/sync';
+import { type BringReport, bring as keep, letGoOfRemoved, readBundle } from '@loamwright/sync';
 import { tellProblem } from '@loamwright/words';
 import type { Answer } from '../answer.ts';
 import { withKeeping } from '../book.ts';
@@ -21,6 +21,7 @@ export async function bring(path: string, session: Session): Promise<Outcome<Ans
   if (read.entries.length === 0) return bad(...read.problems);
   return withKeeping<Answer>(session, async (keeping) => {
     const report = await keep(keeping, read);
+    await letGoOfRemoved(keeping);
     const problems = [...read.problems, ...report.problems];
     const { speaker, terminal } = session;
     const paragraphs = [told(report, session), ...problems.map((problem) => tellProblem(speaker, problem))];

@@ -1,5 +1,30 @@
 /** What is wrong with a message of another device, or with a file that is brought: what, where, and what would do. */
 export const exchangeEn = {
+  'cli.exchange': 'Exchange both ways with a computer that serves its daybook. What is new goes; nothing is lost.',
+  'cli.exchange.address': 'where it is, such as https://192.168.1.20:4380 (the last one, if not said)',
+  'cli.exchange.key': 'the key that stands in its terminal (or LOAMWRIGHT_KEY; remembered)',
+  'cli.exchange.fingerprint':
+    'SHA-256 of its certificate, as its terminal shows it: the first time, and when it has changed',
+  'cli.exchange.done':
+    'Exchanged with {origin}: {kept, plural, =0 {nothing new} one {# new entry} other {# new entries}} here{attached, plural, =0 {} one { with # picture or series} other { with # pictures and series}}; {given, plural, =0 {nothing new} one {# new entry} other {# new entries}} there{givenAttachments, plural, =0 {} one { with # picture or series} other { with # pictures and series}}.',
+  'problem.exchange-not-all':
+    'The computer at {path} would not take everything. Nothing is lost: what is here stays here. Try again, and if it stays so, carry it over with take and bring.',
+  'problem.demo-alone': 'The demo garden is made up, so it is exchanged with nobody. Leave {path} out.',
+  'problem.no-partner':
+    'It is not said with which computer to exchange. Give its address, as its terminal shows it: loamwright exchange https://192.168.1.20:4380',
+  'problem.partner-broken': 'The file {path} can’t be read. Delete it, and give the address and the key once more.',
+  'problem.address-wrong': '“{found}” is no address. It wants one such as https://192.168.1.20:4380',
+  'problem.address-open':
+    '{found} is not encrypted: the daybook and its key would travel open. Start the other computer with --lan and use {wanted}.',
+  'problem.partner-unreachable': 'The computer at {path} does not answer ({found}). Nothing is lost; try again later.',
+  'problem.partner-untrusted':
+    'Nobody this computer trusts vouches for the one at {path} ({found}). If it is your own, give the fingerprint that its terminal shows: --fingerprint. Nothing was sent.',
+  'problem.fingerprint-wrong': '{path} is “{found}”; a SHA-256 fingerprint has 64 hex digits, with or without colons.',
+  'problem.fingerprint-differs':
+    'The certificate of {path} has the fingerprint {found}, not the one you gave. Somebody may stand between the two, or it was made anew: compare with its terminal again. Nothing was sent.',
+  'problem.no-certificate':
+    'The computer at {path} hands out no certificate of its own. Start it with --lan, or leave the fingerprint out.',
+  'problem.no-exchange': 'What answers at {path} is not a Loamwright that exchanges (it said {found}).',
   'problem.exchange-no-message':
     'This is no message between daybooks: at “{path}” stands {found}, where there should be {wanted}.',
   'problem.exchange-newer':
