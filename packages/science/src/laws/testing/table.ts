@@ -1,3 +1,4 @@
+import { blendLaws } from './blend-laws.ts';
 import { heapLaws } from './heap-laws.ts';
 import type { LawsOf } from './law.ts';
 import { materialLaws } from './material-laws.ts';
@@ -5,4 +6,10 @@ import { mixLaws } from './mix-laws.ts';
 import { pailLaws } from './pail-laws.ts';
 
 /** The laws of every calculation, by its id: one that stands in the catalogue stands here. */
-export const lawTable: Readonly<Record<string, LawsOf>> = { ...materialLaws, ...mixLaws, ...pailLaws, ...heapLaws };
+export const lawTable: Readonly<Record<string, LawsOf>> = {
+  ...materialLaws,
+  ...mixLaws,
+  ...pailLaws,
+  ...heapLaws,
+  ...blendLaws,
+};
