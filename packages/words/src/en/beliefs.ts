@@ -17,7 +17,7 @@ export const beliefsEn = {
   'belief.acid-coffee.words': 'coffee, grounds, acid, sour, pH',
   'belief.coffee-one-fifth.held': 'Never more than 20 % coffee grounds in a heap.',
   'belief.coffee-one-fifth.says':
-    'That grounds must stay under 20 % of a heap is common practice, no source: go by the mix, and break up their mats.',
+    'At most 20 % grounds is one university’s advice for a heap, told second hand, and another trial ran 25 %: go by the mix, and break up their mats. As a mulch 13 mm at most, off the stems.',
   'belief.coffee-one-fifth.words': 'coffee, grounds, 20 percent, a fifth, limit',
   'belief.lime-cures-smell.held': 'Lime or wood ash cures a smelly heap.',
   'belief.lime-cures-smell.says':

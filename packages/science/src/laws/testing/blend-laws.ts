@@ -9,7 +9,12 @@ const wholeTimes = fc.integer({ min: 2, max: 6 });
 const percents = fc.double({ min: 1, max: 60, noNaN: true });
 const further = fc.double({ min: 0, max: 39, noNaN: true });
 
-const pots: fc.Arbitrary<PottingMixInput & { readonly wanted: readonly { count: number; each_L: number }[] }> = fc
+/** Pots told by what one holds. */
+interface Pots extends PottingMixInput {
+  readonly wanted: readonly { readonly count: number; readonly each_L: number }[];
+}
+
+const pots: fc.Arbitrary<Pots> = fc
   .record({ count: fc.integer({ min: 1, max: 40 }), each_L: fc.double({ min: 0.2, max: 40, noNaN: true }) })
   .map((wanted) => ({ use: 'potting-on', wanted: [wanted] }));
 
