@@ -1,6 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import {
+  type Aim,
   type Amount,
+  aims,
   amountSchema,
   type BuildCardInput,
   bad,
@@ -13,26 +15,36 @@ import { parseJson } from './json.ts';
 import type { Session } from './session.ts';
 import { writeWhole } from './settings.ts';
 
-/** What is remembered of the last mix, for `build`. No fact: it lies beside the daybook and not in it. */
-export interface LastMix {
+/** A mix as it was worked out. */
+export interface Mixed {
   /** The mix as a build card takes it; where no bay was said, a bay of one metre stands in for it. */
   readonly card: BuildCardInput;
   /** The amount of each line, with its spread. */
   readonly amounts: readonly Amount[];
+}
+
+/** What is remembered of the last mix, for `build`. No fact: it lies beside the daybook and not in it. */
+export interface LastMix extends Mixed {
+  /** The other answers, by their aim. */
+  readonly others: readonly (Mixed & { readonly aim: Aim })[];
   /** Whether the bay's size was said. */
   readonly baySaid: boolean;
   /** Id of the bay, where it is written down. */
   readonly bay?: string | undefined;
 }
 
+const mixedShape = { card: buildCard.input, amounts: z.array(amountSchema) };
+const hasAmounts = ({ card, amounts }: Mixed): boolean => card.mix.length === amounts.length;
+const AN_AMOUNT_EACH = 'an amount for each line';
+
 const lastMixSchema: z.ZodType<LastMix> = z
   .strictObject({
-    card: buildCard.input,
-    amounts: z.array(amountSchema),
+    ...mixedShape,
+    others: z.array(z.strictObject({ ...mixedShape, aim: z.enum(aims) }).refine(hasAmounts, AN_AMOUNT_EACH)),
     baySaid: z.boolean(),
     bay: z.string().optional(),
   })
-  .refine(({ card, amounts }) => card.mix.length === amounts.length, 'an amount for each line');
+  .refine(hasAmounts, AN_AMOUNT_EACH);
 
 /** Remembers a mix. A folder that can't be written to is no reason to withhold the answer. */
 export function rememberMix(mix: LastMix, session: Session): void {

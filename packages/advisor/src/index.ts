@@ -1,5 +1,6 @@
 export type { ActMark } from './act-marks.ts';
 export { type BedFillReport, bedFillReport } from './bed-fill-report.ts';
+export { type BalanceReport, balanceReport, type JudgedWords } from './balance-report.ts';
 export type { BeliefSaid } from './belief-words.ts';
 export type { PartWords } from './blend-words.ts';
 export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';
@@ -16,7 +17,7 @@ export {
 } from './heap-report.ts';
 export { type FactWords, type MaterialReport, materialReport } from './material-report.ts';
 export type { ChangeWords } from './material-words.ts';
-export { type JudgedWords, type MixReport, mixReport, type PermitWords, type UsedWords } from './mix-report.ts';
+export { type MixReport, mixReport, type OtherWords, type PermitWords, type UsedWords } from './mix-report.ts';
 export { type HeapLine, type HeapsOverview, heapsOverview } from './overview.ts';
 export { type Check, type CheckRead, describedWith, figuresOfCheck, readCheck } from './own-records.ts';
 export { believedOf, stuffed } from './own-stuff.ts';
@@ -31,4 +32,5 @@ export {
 } from './reading-words.ts';
 export { type SizeReport, sizeReport } from './size-report.ts';
 export { type StockLine, type StockReport, stockReport } from './stock-report.ts';
+export { tradeOffWords } from './trade-off-words.ts';
 export { vocabularyOf } from './vocabulary.ts';

@@ -1,17 +1,20 @@
 import { fold } from '@loamwright/daybook';
 import { testWriter } from '@loamwright/daybook/testing';
 import {
+  type Alternative,
   buildCard,
   createDraws,
   highsSolver,
+  type MixBalanceInput,
   type MixSolution,
   type MixSolveInput,
+  mixBalance,
   mixSolve,
 } from '@loamwright/science';
-import { createSpeaker } from '@loamwright/words';
+import { createSpeaker, type Saying } from '@loamwright/words';
 import loadHighs from 'highs';
 import { describe, expect, it } from 'vitest';
-import { buildCardReport, mixReport } from './index.ts';
+import { type BalanceReport, balanceReport, buildCardReport, mixReport, tradeOffWords } from './index.ts';
 
 const needs = { draws: createDraws(), solver: highsSolver(await loadHighs()) };
 const us = createSpeaker({ locale: 'en', system: 'us' });
@@ -66,6 +69,145 @@ describe('a mix in words', () => {
       stock: [{ ...barrows('our-litter', 4), like: 'goat-bedding' }, barrows('straw', 9)],
     });
     expect(us.tell(mixReport(own, fold(writer.entries)).answer)).toContain('of Litter of the goats');
+  });
+});
+
+const october = solved({
+  stock: [
+    ['grass-clippings', 20],
+    ['coffee-grounds', 4],
+    ['goat-bedding', 8],
+    ['rabbit-droppings', 3],
+    ['apple-pomace', 10],
+    ['hedge-chippings', 15],
+    ['straw', 30],
+    ['autumn-leaves', 25],
+    ['corrugated-cardboard', 10],
+    ['kitchen-scraps', 4],
+  ].map(([material, count]) => ({
+    material: String(material),
+    amount: { measure: 'bucket-20l', count: Number(count) },
+  })),
+  bay: { width_m: 1, depth_m: 1, height_m: 1 },
+});
+
+describe('other answers in words', () => {
+  const report = mixReport(october, empty);
+
+  it('each is one sentence of gain and cost, and an answer of its own', () => {
+    expect(report.others.length).toBeGreaterThan(0);
+    expect(report.others.map(({ aim }) => aim)).toEqual(october.alternatives.map(({ aim }) => aim));
+    for (const { tradeOff, answer } of report.others) {
+      expect(us.tell(tradeOff)).toMatch(/^(?:Hotter|Keeps more nitrogen): [^.]*(?:\.\d[^.]*)*\.$/u);
+      expect(us.tell(answer)).toMatch(/^Lay \d/u);
+    }
+  });
+
+  it('tells the heaviest costs, no gain alone where there is one, and no cost that is too small to tell', () => {
+    const [some] = october.alternatives;
+    if (some === undefined) throw new Error('no other answer');
+    const none: Alternative = {
+      ...some,
+      aim: 'hottest',
+      fetch: [],
+      tradeOff: {
+        heat_times: 1.25,
+        nitrogenAtRiskMore_pctNitrogen: 1,
+        nitrogenKept_times: 1,
+        mass_times: 1.05,
+        airLess_pctVolume: 2,
+        standsLess: false,
+      },
+    };
+    const told = (change: Partial<Alternative>, tradeOff: Partial<Alternative['tradeOff']> = {}): string =>
+      us.tell(tradeOffWords({ ...none, ...change, tradeOff: { ...none.tradeOff, ...tradeOff } }, empty));
+    expect(told({})).toBe('Hotter: about 1.3 times the heat for its size, and these figures show no cost.');
+    expect(told({}, { nitrogenAtRiskMore_pctNitrogen: 12 })).toBe(
+      'Hotter: about 1.3 times the heat for its size, but 12 in a hundred more of its nitrogen may go.',
+    );
+    const three = told({}, { standsLess: true, mass_times: 1.4, airLess_pctVolume: 9 });
+    expect(three).toContain('its figures are reasonable, not where handbooks prefer them and there is 1.4 times');
+    expect(three).not.toContain('air');
+    expect(told({ aim: 'keeps-nitrogen' }, { nitrogenAtRiskMore_pctNitrogen: -9, heat_times: 0.7 })).toBe(
+      'Keeps more nitrogen: about 9 in a hundred less of it at risk, but it gives 0.7 times the heat for its size.',
+    );
+    const fetch = [
+      {
+        material: 'straw',
+        measure: 'barrow',
+        count: 3,
+        onHand: false,
+        permit: 'allowed',
+        reason: 'plain-plant-stuff',
+      } as const,
+    ];
+    expect(told({ fetch })).toContain('but it wants 3 barrows of straw fetched.');
+  });
+
+  it('what is to be fetched stands in the answer as well, and is no stock', () => {
+    const fetched = {
+      material: 'straw',
+      measure: 'barrow',
+      count: 3,
+      onHand: false,
+      permit: 'allowed',
+      reason: 'plain-plant-stuff',
+    } as const;
+    const { use, answer } = mixReport({ ...october, fetch: [fetched] }, empty);
+    expect(use.at(-1)).toMatchObject({ material: 'straw', stock: null, left: null });
+    expect(us.tell(answer)).toContain('and 3 barrows of straw,');
+  });
+});
+
+describe('what a mix is, beside the bands', () => {
+  const balanceOf = (input: MixBalanceInput): BalanceReport => {
+    const outcome = mixBalance.run(input, needs);
+    if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
+    return balanceReport(outcome.value, empty);
+  };
+  const told = (sayings: readonly Saying[]): string => sayings.map((saying) => us.tell(saying)).join(' ');
+  const kg = (material: string, mass_kg: number) => ({ material, amount: { mass_kg } });
+
+  it('every warning, starter and class of salt has its words', () => {
+    const odd = balanceOf({
+      ingredients: [
+        kg('kitchen-scraps', 150),
+        kg('grass-clippings', 60),
+        kg('wood-ash', 5),
+        kg('ground-limestone', 5),
+        kg('finished-compost', 5),
+        kg('soil', 5),
+        kg('fermented-scraps', 5),
+        kg('seaweed', 5),
+      ],
+      water_L: 30,
+    });
+    expect(told(odd.warnings)).toMatch(
+      /Ash drives ammonia off .*Lime drives ammonia off .*may start sour.*mat within/u,
+    );
+    expect(told(odd.starters)).toMatch(/trials disagree.*slight evidence.*no gain found.*Of bought activators/u);
+    expect(told(odd.more)).toMatch(/Sour at first: .*Alkaline.*wood ash/u);
+    for (const [stuff, words] of [
+      ['wood-ash', 'more than composts commonly do'],
+      ['autumn-leaves', 'as composts commonly do'],
+      ['wood-chips', 'composts commonly do'],
+    ] as const) {
+      expect(told(balanceOf({ ingredients: [kg(stuff, 50)] }).more)).toContain(words);
+    }
+  });
+
+  it('says what is not published, and what a second figure rests on', () => {
+    const more = told(balanceOf(mixBalance.example).more);
+    expect(more).toContain('is not published for garden mixes');
+    expect(more).toContain('Chandler 1980');
+    expect(more).not.toMatch(/NaN|undefined/u);
+  });
+
+  it('names what was passed over by the season asked with', () => {
+    const passed = { ...october, outOfSeason: ['grass-clippings'] };
+    const { passedOver } = mixReport(passed, empty, { month: 1, hemisphere: 'north' });
+    expect(passedOver === null ? '' : us.tell(passedOver)).toContain('(north of the equator): grass clippings.');
+    expect(mixReport(october, empty, { month: 1, hemisphere: 'north' }).passedOver).toBeNull();
   });
 });
 

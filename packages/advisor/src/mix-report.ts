@@ -1,31 +1,27 @@
 import type { Holding } from '@loamwright/daybook';
 import {
-  type CautionId,
+  type Aim,
+  type Fetch,
   heapLimits_degC,
   heapTriggers,
   type Judged,
   type MixBalance,
   type MixSolution,
   type Permit,
+  type Season,
 } from '@loamwright/science';
 import type { Place, Saying } from '@loamwright/words';
+import { type BalanceReport, balanceReport } from './balance-report.ts';
 import { type BeliefSaid, beliefWords } from './belief-words.ts';
 import { countedOf } from './measured.ts';
 import { materialName } from './names.ts';
-import { bulk, density, liquid, mass, say, sayOf, smallMass, temperature } from './saying.ts';
+import { bulk, liquid, mass, say, sayOf, smallMass, temperature } from './saying.ts';
+import { tradeOffWords } from './trade-off-words.ts';
 
 type Standing = MixSolution['standing'];
 type Used = MixSolution['use'][number];
 type Lack = MixSolution['lacks'][number];
 type Mend = MixSolution['mends'][number];
-type Warning = MixBalance['warnings'][number];
-
-/** The figures of a mix that are judged against bands. */
-export type JudgedQuantity =
-  | 'carbonToNitrogen_ratio'
-  | 'moisture_pctWet'
-  | 'freeAirSpace_pctVolume'
-  | 'density_kgPerM3AsIs';
 
 /** Whether a material may go on a heap, in words. */
 export interface PermitWords {
@@ -37,8 +33,8 @@ export interface PermitWords {
 /** One material of the mix in words. */
 export interface UsedWords {
   readonly material: string;
-  /** Position in the stock that was asked about. */
-  readonly stock: number;
+  /** Position in the stock that was asked about; null for what is to be fetched. */
+  readonly stock: number | null;
   readonly measure: string;
   readonly count: number;
   readonly name: Saying;
@@ -51,15 +47,8 @@ export interface UsedWords {
   readonly doubt: Saying | null;
 }
 
-/** One figure of the mix, judged, with the data behind it. */
-export interface JudgedWords {
-  readonly quantity: JudgedQuantity;
-  readonly judged: Judged;
-  readonly said: Saying;
-}
-
 /** What to lay, how it stands, what is short, left over, and would mend it. */
-export interface MixReport {
+export interface MixReport extends BalanceReport {
   readonly standing: Standing;
   /** The answer as a sentence; its amounts stand in the places `stuff[i].amount` and `water`. */
   readonly answer: Saying;
@@ -70,23 +59,36 @@ export interface MixReport {
   readonly water_L: number;
   readonly lacks: readonly Saying[];
   readonly mends: readonly Saying[];
-  readonly judged: readonly JudgedWords[];
+  /** Common materials not proposed because they are not in season; null where nothing was passed over. */
+  readonly passedOver: Saying | null;
   /** What bands and practice say about heating, with the chances: never a promise. */
   readonly heat: readonly Saying[];
-  readonly warnings: readonly Saying[];
   /** What is commonly held of such a mix and what has been published of it; two at the most. */
   readonly beliefs: readonly BeliefSaid[];
-  readonly cautions: readonly CautionId[];
+  /** Other mixes that are as reasonable, each with its trade-off against the first. */
+  readonly others: readonly OtherWords[];
 }
+
+/** Another answer in words. */
+export interface OtherWords {
+  readonly aim: Aim;
+  /** What it gains and what it costs, in one sentence. */
+  readonly tradeOff: Saying;
+  readonly answer: Saying;
+}
+
+/** Where nothing goes in there is nothing to say of it. */
+const nothingLaid: BalanceReport = { judged: [], more: [], starters: [], warnings: [], cautions: [] };
 
 /**
  * The answer of `mix-solve` in sentences.
  *
  * @param holding gives the names of the grower's own materials; a folded empty daybook will do.
+ * @param season the one that was asked with, if any.
  */
-export function mixReport(solution: MixSolution, holding: Holding): MixReport {
-  const { standing, water_L, balance } = solution;
-  const words = solution.use.map((used) => usedWords(used, holding));
+export function mixReport(solution: MixSolution, holding: Holding, season?: Season): MixReport {
+  const { standing, water_L, balance, outOfSeason } = solution;
+  const words = layingWords(solution, holding);
   const use = words.filter(({ count }) => count > 0);
   return {
     standing,
@@ -96,15 +98,32 @@ export function mixReport(solution: MixSolution, holding: Holding): MixReport {
     water_L,
     lacks: solution.lacks.map(lackWords),
     mends: solution.mends.map((mend) => mendWords(mend, holding)),
-    judged: balance === undefined ? [] : judgedWords(balance),
+    passedOver:
+      outOfSeason.length > 0 && season !== undefined
+        ? sayOf('advisor.mix.passed-over', season.hemisphere, {
+            materials: outOfSeason.map((id) => materialName(holding, id)),
+          })
+        : null,
     heat: balance === undefined ? [] : heatWords(standing, balance),
-    warnings: balance === undefined ? [] : balance.warnings.map((warning) => warningWords(warning, holding)),
     beliefs: beliefWords({
       materials: use.map(({ material }) => holding.materials.get(material)?.described?.body.like ?? material),
       volume_m3: balance?.volume_m3.p50,
     }),
-    cautions: balance?.cautions ?? [],
+    others: solution.alternatives.map((other) => ({
+      aim: other.aim,
+      tradeOff: tradeOffWords(other, holding),
+      answer: answerOf(
+        other.standing,
+        layingWords(other, holding).filter(({ count }) => count > 0),
+        other.water_L,
+      ),
+    })),
+    ...(balance === undefined ? nothingLaid : balanceReport(balance, holding)),
   };
+}
+
+function layingWords({ use, fetch }: Pick<MixSolution, 'use' | 'fetch'>, holding: Holding): readonly UsedWords[] {
+  return [...use.map((used) => usedWords(used, holding)), ...fetch.map((fetched) => fetchedWords(fetched, holding))];
 }
 
 function answerOf(standing: Standing, use: readonly UsedWords[], water_L: number): Saying {
@@ -135,6 +154,21 @@ function usedWords(used: Used, holding: Holding): UsedWords {
       count > 0 && enough.met < SURE_ENOUGH * enough.of
         ? say('advisor.mix.enough', { material: name, chance: { chance: enough } })
         : null,
+  };
+}
+
+function fetchedWords(fetched: Fetch, holding: Holding): UsedWords {
+  const { material, measure, count } = fetched;
+  return {
+    material,
+    stock: null,
+    measure,
+    count,
+    name: materialName(holding, material),
+    said: countedOf(holding, fetched),
+    permit: permitWords(fetched, holding),
+    left: null,
+    doubt: null,
   };
 }
 
@@ -179,41 +213,6 @@ function mendWords({ fetch, standing }: Mend, holding: Holding): Saying {
   });
 }
 
-const judgedQuantities: readonly JudgedQuantity[] = [
-  'carbonToNitrogen_ratio',
-  'moisture_pctWet',
-  'freeAirSpace_pctVolume',
-  'density_kgPerM3AsIs',
-];
-
-function judgedWords(balance: MixBalance): readonly JudgedWords[] {
-  return judgedQuantities.flatMap((quantity): readonly JudgedWords[] => {
-    const judged = balance[quantity];
-    if (judged === undefined) return [];
-    const { p10, p50, p90 } = judged.value;
-    const places = {
-      likely: sensible(p50),
-      low: sensible(p10),
-      high: sensible(p90),
-      density: density(judged.value),
-      verdict: sayOf('advisor.mix.is', sideOf(judged)),
-      chance: { chance: judged.chances.in },
-    };
-    return [{ quantity, judged, said: sayOf('advisor.mix.judged', quantity, places) }];
-  });
-}
-
-function sideOf({ verdict, lean }: Judged): string {
-  if (verdict !== 'in') return verdict;
-  if (lean === 'in') return 'in';
-  return lean === 'too-low' ? 'edge-low' : 'edge-high';
-}
-
-/** Two digits: no figure of a mix is better known. */
-function sensible(value: number): number {
-  return Number(value.toPrecision(2));
-}
-
 function heatWords(standing: Standing, balance: MixBalance): readonly Saying[] {
   const ratio = balance.carbonToNitrogen_ratio;
   if (ratio === undefined) return [say('advisor.mix.heat-unknown-ratio')];
@@ -233,8 +232,4 @@ function heatWords(standing: Standing, balance: MixBalance): readonly Saying[] {
     }),
     say('advisor.mix.heat-size', { volume }),
   ];
-}
-
-function warningWords({ code, materials }: Warning, holding: Holding): Saying {
-  return sayOf('advisor.mix.warning', code, { materials: materials.map((id) => materialName(holding, id)) });
 }

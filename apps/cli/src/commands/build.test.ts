@@ -1,5 +1,5 @@
 import type { Entry, HeapBuilt } from '@loamwright/daybook';
-import { likely, type Quantity } from '@loamwright/science';
+import { likely, type MixSolution, type Quantity } from '@loamwright/science';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { flat, type Garden, garden } from '../testing/garden.ts';
 
@@ -30,6 +30,29 @@ const spreadOf = (quantity: Quantity | undefined): number =>
   typeof quantity === 'object' ? (quantity.p90 - quantity.p10) / quantity.p50 : 0;
 
 describe('build', () => {
+  it('builds another answer of the last mix by its aim, with what had to be fetched', async () => {
+    const stuff = ['straw=30buckets', 'coffee-grounds=8buckets', 'goat bedding=8barrows', 'leaves=6bags'];
+    const more = ['rabbit-droppings=4buckets', 'grass=4barrows', 'cardboard=10buckets', 'hedge-chippings=3barrows'];
+    const { value } = await home.json(['mix', ...stuff, ...more, '--bay', 'left bay']);
+    const { alternatives } = value as MixSolution;
+    const other = alternatives.find(({ aim }) => aim === 'hottest');
+    expect(other).toBeDefined();
+    const { code } = await home.run(['build', '--aim', 'hottest', '--name', 'Hot heap']);
+    expect(code).toBe(0);
+    const heap = await heapBuilt();
+    const laid = [...(other?.use ?? []), ...(other?.fetch ?? [])].filter(({ count }) => count > 0);
+    expect(new Set(heap.layers.map(({ material }) => material))).toEqual(new Set(laid.map(({ material }) => material)));
+    expect(heap.water_L ?? 0).toBe(other?.water_L);
+  });
+
+  it('says which answers there are where one is asked for that is not there', async () => {
+    await home.run(['mix', 'grass=3barrows', '--bay', 'left bay']);
+    const none = await home.run(['build', '--aim', 'hottest']);
+    expect(none.code).toBe(2);
+    expect(flat(none.err)).toContain('It has the one answer only.');
+    expect((await home.run(['build', 'straw=2bales', '--aim', 'hottest', '--bay', 'left bay'])).code).toBe(2);
+  });
+
   it('takes what was mixed last, and its bay', async () => {
     const stuff = ['straw=2bales', 'leaves=6bags', 'coffee-grounds=4buckets', 'goat bedding=3 barrows'];
     const { value } = await home.json(['mix', ...stuff, '--bay', 'left bay']);

@@ -23,7 +23,7 @@ import { readIngredients } from '../grammar/ingredient.ts';
 import { readMeasurement } from '../grammar/measurement.ts';
 import { readWhen, type WhenRead } from '../grammar/when.ts';
 import { namesOf } from '../holding.ts';
-import { lastMix } from '../mixed.ts';
+import { type LastMix, lastMix, type Mixed } from '../mixed.ts';
 import { cardLine, isRaw, scaled, type Weighed, weighed } from '../put.ts';
 import { recorded } from '../recorded.ts';
 import type { Session } from '../session.ts';
@@ -33,6 +33,8 @@ export interface BuildOptions {
   readonly name?: string | undefined;
   readonly bay?: string | undefined;
   readonly water?: string | undefined;
+  /** Which answer of the last mix, if not the first. */
+  readonly aim?: string | undefined;
   readonly cardOnly?: boolean | undefined;
   readonly fromStock?: boolean | undefined;
   readonly when?: string | undefined;
@@ -63,6 +65,9 @@ export async function build(
   const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
   if (!sized.ok) return sized;
   const session = sized.value;
+  if (typed.length > 0 && options.aim !== undefined) {
+    return bad({ code: 'aim-with-stuff', path: '--aim', found: options.aim, wanted: '' });
+  }
   const plan =
     typed.length === 0 ? planFromLast(options, holding, session) : planFromTyped(typed, options, holding, session);
   if (!plan.ok) return plan;
@@ -81,7 +86,10 @@ export async function build(
 function planFromLast(options: BuildOptions, holding: Holding, session: Session): Outcome<Plan> {
   const last = lastMix(session);
   if (!last.ok) return last;
-  const { card, baySaid, bay: bayThen } = last.value;
+  const { baySaid, bay: bayThen } = last.value;
+  const chosen = answerNamed(options.aim, last.value);
+  if (!chosen.ok) return chosen;
+  const { card } = chosen.value;
   if (card.mix.length === 0) return bad({ code: 'mix-empty', path: '', found: '', wanted: '' });
   const water = waterOf(options, session);
   if (!water.ok) return water;
@@ -89,8 +97,17 @@ function planFromLast(options: BuildOptions, holding: Holding, session: Session)
     options.bay === undefined
       ? good({ ...(baySaid && { size: card.bay }), ...(bayThen !== undefined && { id: bayThen }) })
       : bayMeant(options.bay, holding, session);
-  const amounts = last.value.amounts.map((amount) => ({ amount }));
+  const amounts = chosen.value.amounts.map((amount) => ({ amount }));
   return planned({ ...card, ...(water.value !== undefined && { water_L: water.value }) }, amounts, bay);
+}
+
+/** Problem: `no-such-aim`. */
+function answerNamed(aim: string | undefined, last: LastMix): Outcome<Mixed> {
+  if (aim === undefined) return good(last);
+  const other = last.others.find((one) => one.aim === aim);
+  if (other !== undefined) return good(other);
+  const wanted = last.others.map((one) => one.aim).join(', ');
+  return bad({ code: 'no-such-aim', path: '--aim', found: aim, wanted });
 }
 
 function planFromTyped(

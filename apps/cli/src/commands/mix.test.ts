@@ -30,6 +30,47 @@ describe('mix', () => {
     expect(text).not.toMatch(/\b(?:0|100) %/u);
   });
 
+  const much = [
+    ...quarryLane.filter((stuff) => !stuff.startsWith('goat')),
+    'goat bedding=8 barrows',
+    'rabbit-droppings=4buckets',
+    'grass=4barrows',
+    'cardboard=10buckets',
+  ];
+
+  it('tells other answers, each with what it costs and how to build it; with --one, none', async () => {
+    const { out } = await home.run(['mix', ...much, '--bay', '1.2x1.2x1.2m']);
+    const text = flat(out);
+    expect(text).toMatch(/Hotter: about 1\.\d times the heat for its size, (?:but|and these figures show no cost)/u);
+    expect(text).toContain('To build it: loamwright build --aim hottest');
+    const one = flat((await home.run(['mix', ...much, '--bay', '1.2x1.2x1.2m', '--one'])).out);
+    expect(one).not.toContain('Hotter');
+    expect(one.split('. ')[0]).toBe(text.split('. ')[0]);
+  });
+
+  it('tells second figures with --full', async () => {
+    const usual = flat((await home.run(['mix', ...quarryLane, '--one'])).out);
+    const full = flat((await home.run(['mix', ...quarryLane, '--one', '--full'])).out);
+    expect(usual).not.toContain('Counting only the carbon that rots');
+    expect(full).toContain('Counting only the carbon that rots');
+    expect(full).toContain('is not published for garden mixes');
+  });
+
+  it('says that grass mats, whatever air it has when freshly laid', async () => {
+    const { out } = await home.run(['mix', 'grass=a-lot', 'straw=3bales']);
+    expect(flat(out)).toMatch(
+      /freshly laid\. Fresh grass clippings mat within days: keep them in layers under about 10 cm/u,
+    );
+  });
+
+  it('proposes nothing that is out of season by the month of the clock, and says so', async () => {
+    const { out } = await home.run(['mix', 'wood-chips=8barrows'], { at: '2026-01-15T12:00:00Z' });
+    expect(flat(out)).toMatch(/Not proposed, since not in season now \(north of the equator\): .*grass clippings/u);
+    expect(flat(out)).not.toMatch(/With .*grass clippings more/u);
+    const june = flat((await home.run(['mix', 'wood-chips=8barrows'], { at: '2026-06-15T12:00:00Z' })).out);
+    expect(june).not.toMatch(/Not proposed.*grass clippings/u);
+  });
+
   it('gives the same as data', async () => {
     const { ok, value } = await home.json(['mix', ...quarryLane, '--bay', '1.2x1.2x1.2m']);
     expect(ok).toBe(true);
@@ -88,7 +129,9 @@ describe('mix', () => {
   it('judges exactly these amounts with --exact', async () => {
     const { code, out } = await home.run(['mix', '--exact', 'straw=100kg', 'hen-manure=100kg', '--water', '20 L']);
     expect(code).toBe(0);
-    expect(out).toMatch(/carbonToNitrogen_ratio/u);
+    expect(flat(out)).toMatch(/Carbon to nitrogen is about \d+ \(\d+ to \d+\)/u);
+    expect(flat(out)).toContain('Counting only the carbon that rots');
+    expect(flat(out)).not.toMatch(/^Lay /u);
     expect(existsSync(join(home.folder, 'last-mix.json'))).toBe(false);
   });
 

@@ -1,4 +1,4 @@
-import { type MixReport, mixReport, stuffed } from '@loamwright/advisor';
+import { type BalanceReport, balanceReport, type MixReport, mixReport, stuffed } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import {
   type Amount,
@@ -6,20 +6,22 @@ import {
   type CardLine,
   createDraws,
   good,
+  type MixBalance,
   type MixSolution,
   mixBalance,
   mixSolve,
   type Outcome,
+  type Season,
   type StockLine,
 } from '@loamwright/science';
-import { outline } from '@loamwright/words';
+import type { Saying, Speaker } from '@loamwright/words';
 import type { Answer } from '../answer.ts';
 import { type BayMeant, bayMeant } from '../bay.ts';
 import { readBook } from '../book.ts';
 import { type IngredientRead, readIngredients } from '../grammar/ingredient.ts';
 import { readMeasurement } from '../grammar/measurement.ts';
 import { namesOf } from '../holding.ts';
-import { rememberMix, STAND_IN_BAY } from '../mixed.ts';
+import { type Mixed, rememberMix, STAND_IN_BAY } from '../mixed.ts';
 import { laid } from '../put.ts';
 import type { Session } from '../session.ts';
 import { withSizes } from '../sizes.ts';
@@ -32,6 +34,8 @@ export interface MixOptions {
   readonly half?: boolean | undefined;
   readonly exact?: boolean | undefined;
   readonly water?: string | undefined;
+  readonly one?: boolean | undefined;
+  readonly full?: boolean | undefined;
   readonly size?: readonly string[] | undefined;
 }
 
@@ -61,8 +65,11 @@ interface Asked {
 async function best(asked: Asked, options: MixOptions): Promise<Outcome<Answer>> {
   const { ingredients, bay, holding, session } = asked;
   const stock = ingredients.map((ingredient, i) => stockLine(ingredient, i, asked));
+  const season = seasonOf(session);
   const input = {
     stock,
+    season,
+    ...(options.one === true && { alternatives: false }),
     ...(bay.size !== undefined && { bay: bay.size }),
     step: options.half === true ? ('half' as const) : ('whole' as const),
     ...(session.settings.measures_L !== undefined && { ownSizes: session.settings.measures_L }),
@@ -70,8 +77,14 @@ async function best(asked: Asked, options: MixOptions): Promise<Outcome<Answer>>
   const solved = mixSolve.run(input, { draws: createDraws(), solver: await loadSolver() });
   if (!solved.ok) return solved;
   remember(solved.value, stock, asked);
-  const report = mixReport(solved.value, holding);
-  return good({ value: { input, ...solved.value }, text: mixText(report, session) });
+  const report = mixReport(solved.value, holding, season);
+  return good({ value: { input, ...solved.value }, text: mixText(report, session, options) });
+}
+
+/** The month in the garden. Where on earth that is nobody has said: north of the equator, as the answer tells. */
+function seasonOf({ now, zone }: Session): Season {
+  const month = new Intl.DateTimeFormat('en', { month: 'numeric', timeZone: zone, calendar: 'gregory' }).format(now());
+  return { month: Number(month), hemisphere: 'north' };
 }
 
 /** A material on hand. What was not counted in a measure is counted in the person's usual bucket. */
@@ -90,47 +103,99 @@ function stockLine(
   };
 }
 
-function remember({ use, water_L }: MixSolution, stock: readonly StockLine[], { bay, session }: Asked): void {
-  const used = use.flatMap(({ stock: i, measure, count }): readonly { line: CardLine; amount: Amount }[] => {
-    const given = stock[i];
-    if (given === undefined || count === 0) return [];
-    const { amount, measure: _counted, atLeast: _least, atMost: _most, keepBack: _kept, useAll: _all, ...rest } = given;
-    return [{ line: { ...rest, measure, count, packed: amount.packed }, amount: laid(amount, measure, count) }];
-  });
-  const ownSizes = session.settings.measures_L;
-  const card = {
-    mix: used.map(({ line }) => line),
-    water_L,
-    bay: bay.size ?? STAND_IN_BAY,
-    ...(ownSizes !== undefined && { ownSizes }),
-  };
-  const amounts = used.map(({ amount }) => amount);
+function remember(solution: MixSolution, stock: readonly StockLine[], asked: Asked): void {
+  const { bay, session } = asked;
   rememberMix(
-    { card, amounts, baySaid: bay.size !== undefined, ...(bay.id !== undefined && { bay: bay.id }) },
+    {
+      ...mixedOf(solution, stock, asked),
+      others: solution.alternatives.map((other) => ({ aim: other.aim, ...mixedOf(other, stock, asked) })),
+      baySaid: bay.size !== undefined,
+      ...(bay.id !== undefined && { bay: bay.id }),
+    },
     session,
   );
 }
 
+/** What is laid of the stock, and what is fetched, as a build card takes it. */
+function mixedOf(
+  { use, fetch, water_L }: Pick<MixSolution, 'use' | 'fetch' | 'water_L'>,
+  stock: readonly StockLine[],
+  { bay, session }: Asked,
+): Mixed {
+  const used = use.flatMap(
+    ({ stock: i, measure, count, fill, packed }): readonly { line: CardLine; amount: Amount }[] => {
+      const given = stock[i];
+      if (given === undefined || count === 0) return [];
+      const {
+        amount,
+        measure: _counted,
+        atLeast: _least,
+        atMost: _most,
+        keepBack: _kept,
+        useAll: _all,
+        ...rest
+      } = given;
+      return [{ line: { ...rest, measure, count, fill, packed }, amount: laid(amount, measure, count) }];
+    },
+  );
+  const fetched = fetch.map(({ material, measure, count }) => ({
+    line: { material, measure, count },
+    amount: { measure, count },
+  }));
+  const all = [...used, ...fetched];
+  const ownSizes = session.settings.measures_L;
+  return {
+    card: {
+      mix: all.map(({ line }) => line),
+      water_L,
+      bay: bay.size ?? STAND_IN_BAY,
+      ...(ownSizes !== undefined && { ownSizes }),
+    },
+    amounts: all.map(({ amount }) => amount),
+  };
+}
+
 /** The answer as a sentence, then what is behind it, what is short, and what to mind. */
-function mixText(report: MixReport, { speaker, terminal }: Session): string {
+function mixText(report: MixReport, { speaker, terminal }: Session, { full }: MixOptions): string {
   const { columns } = terminal;
   const { tell } = speaker;
-  const lines = (sayings: readonly Parameters<typeof tell>[0][]): string =>
-    page(columns, ...sayings.map((said): [string] => [tell(said)]));
+  const lines = (sayings: readonly Saying[]): string => page(columns, ...sayings.map((said): [string] => [tell(said)]));
   const all = [...report.use, ...report.unused];
   const blocks = [
     lines([report.answer]),
-    lines([...report.lacks, ...report.mends]),
-    page(columns, ...report.judged.map(({ said }): [string, string] => [`- ${tell(said)}`, '  '])),
+    lines([...report.lacks, ...report.mends, ...(report.passedOver === null ? [] : [report.passedOver])]),
+    othersText(report, speaker, columns),
+    judgedText(report, speaker, columns),
     lines(report.heat),
     lines(all.flatMap(({ left, doubt }) => [left, doubt].filter((said) => said !== null))),
     lines(report.warnings),
     lines(report.beliefs.map(({ said }) => said)),
+    lines(report.starters),
+    lines(full === true ? report.more : []),
     lines(report.use.filter(({ permit }) => permit.permit !== 'allowed').map(({ permit }) => permit.said)),
     cautionText(report.cautions, speaker, columns),
     page(columns, [speaker.say('cli.mix.next')]),
   ];
+  return joined(blocks);
+}
+
+function joined(blocks: readonly string[]): string {
   return blocks.filter((block) => block !== '').join('\n\n');
+}
+
+function judgedText({ judged }: BalanceReport, speaker: Speaker, columns: number): string {
+  return page(columns, ...judged.map(({ said }): [string, string] => [`- ${speaker.tell(said)}`, '  ']));
+}
+
+/** The other answers, each with its trade-off, and how to build one. */
+function othersText({ others }: MixReport, speaker: Speaker, columns: number): string {
+  if (others.length === 0) return '';
+  const told = others.flatMap(({ aim, tradeOff, answer }): readonly [string, string][] => [
+    [`- ${speaker.tell(tradeOff)}`, '  '],
+    [`  ${speaker.tell(answer)}`, '  '],
+    [`  ${speaker.say('cli.mix.buildOther', { aim })}`, '  '],
+  ]);
+  return page(columns, [speaker.say('cli.mix.others')], ...told);
 }
 
 function exactly({ ingredients, bay, holding, session }: Asked, options: MixOptions): Outcome<Answer> {
@@ -151,7 +216,22 @@ function exactly({ ingredients, bay, holding, session }: Asked, options: MixOpti
   };
   const balance = mixBalance.run(input, { draws: createDraws() });
   if (!balance.ok) return balance;
-  return good({ value: { input, ...balance.value }, text: outline(balance.value, session.speaker) });
+  return good({ value: { input, ...balance.value }, text: exactText(balance.value, holding, session) });
+}
+
+/** What exactly these amounts are, without a choice among them. */
+function exactText(balance: MixBalance, holding: Holding, { speaker, terminal }: Session): string {
+  const { columns } = terminal;
+  const report = balanceReport(balance, holding);
+  const lines = (sayings: readonly Saying[]): string =>
+    page(columns, ...sayings.map((said): [string] => [speaker.tell(said)]));
+  return joined([
+    judgedText(report, speaker, columns),
+    lines(report.warnings),
+    lines(report.starters),
+    lines(report.more),
+    cautionText(report.cautions, speaker, columns),
+  ]);
 }
 
 const LITRES_PER_M3 = 1000;

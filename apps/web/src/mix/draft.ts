@@ -1,5 +1,5 @@
 import type { Wall } from '@loamwright/daybook';
-import type { Amount } from '@loamwright/science';
+import { type Aim, type Amount, aims } from '@loamwright/science';
 import { convert, type UnitSystem } from '@loamwright/units';
 import { useSyncExternalStore } from 'react';
 import { settings, useSettings } from '../device/settings.ts';
@@ -31,6 +31,8 @@ export interface Bins {
   readonly bay: BinBay;
   /** Litres of water there are; null where it is not short. */
   readonly mostWater_L: number | null;
+  /** Which of the answers is to be laid; null for the first. */
+  readonly aim: Aim | null;
 }
 
 /** Side of a bay of pallets, as it is said in feet and in metres. */
@@ -40,11 +42,12 @@ const usualWall: Wall = 'pallets';
 const walls: readonly Wall[] = ['boards', 'pallets', 'mesh', 'masonry', 'bales', 'plastic', 'drum', 'open', 'other'];
 
 function readBins(raw: unknown): Bins {
-  const { items, bay, mostWater_L } = asRecord(raw);
+  const { items, bay, mostWater_L, aim } = asRecord(raw);
   return {
     items: Array.isArray(items) ? items.filter(isItem) : [],
     bay: readBay(asRecord(bay)),
     mostWater_L: typeof mostWater_L === 'number' && mostWater_L >= 0 ? mostWater_L : null,
+    aim: aims.find((one) => one === aim) ?? null,
   };
 }
 
@@ -126,6 +129,12 @@ export function clearBins(): void {
   put({ items: [] });
 }
 
+/** Chooses another of the answers, or the first again. */
+export function putAim(aim: Aim | null): void {
+  put({ aim });
+}
+
+/** What was chosen among the answers to one question is no choice among those to another. */
 function put(change: Partial<Bins>): void {
-  kept().set({ ...kept().get(), ...change });
+  kept().set({ ...kept().get(), aim: null, ...change });
 }

@@ -1,6 +1,8 @@
 import { stuffed } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import {
+  type Aim,
+  type Alternative,
   type BuildCard,
   type BuildCardInput,
   buildCard,
@@ -8,9 +10,11 @@ import {
   type MixSolution,
   type MixSolveInput,
   type Outcome,
+  type Season,
   type StockLine,
+  withAim,
 } from '@loamwright/science';
-import { use } from 'react';
+import { use, useEffect, useState } from 'react';
 import type { OwnMeasures } from '../device/settings.ts';
 import type { BinItem, Bins } from './draft.ts';
 import { needs } from './needs.ts';
@@ -32,8 +36,14 @@ export function solveInput(bins: Bins, ownSizes: OwnMeasures, holding: Holding):
     bay: { width_m, depth_m, height_m },
     step: 'half',
     ownSizes,
+    season: seasonNow(),
     ...(bins.mostWater_L === null ? {} : { mostWater_L: bins.mostWater_L }),
   };
+}
+
+/** The month on this device. Where on earth it is nobody has said: north of the equator, as the answer tells. */
+export function seasonNow(): Season {
+  return { month: new Date().getMonth() + 1, hemisphere: 'north' };
 }
 
 function stockLine({ material, amount, wish }: BinItem, holding: Holding): StockLine {
@@ -42,12 +52,37 @@ function stockLine({ material, amount, wish }: BinItem, holding: Holding): Stock
   return 'all' in wish ? { ...line, useAll: true } : { ...line, atLeast: wish.exactly, atMost: wish.exactly };
 }
 
-/** The mix for a question, worked out once as long as the question stays the same. The page waits for it. */
-export function useMix(input: MixSolveInput): Worked {
+/**
+ * The mix to lay, worked out once as long as the question stays the same. The page waits for it: for the first answer
+ * alone, unless another was chosen.
+ */
+export function useMix(input: MixSolveInput, aim: Aim | null): Worked {
+  const found = use(workOnce(aim === null ? { ...input, alternatives: false } : input));
+  if (found.is !== 'worked' || aim === null) return found;
+  return { is: 'worked', solution: withAim(found.solution, aim) ?? found.solution };
+}
+
+/** The other answers to a question, sought beside the page once the first is there; none until they are found. */
+export function useOthers(input: MixSolveInput): readonly Alternative[] {
+  const [others, setOthers] = useState<readonly Alternative[]>([]);
+  useEffect(() => {
+    let isWanted = true;
+    setOthers([]);
+    void workOnce(input).then((found) => {
+      if (isWanted && found.is === 'worked') setOthers(found.solution.alternatives);
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [input]);
+  return others;
+}
+
+function workOnce(input: MixSolveInput): Promise<Worked> {
   const key = JSON.stringify(input);
   const known = worked.get(key) ?? work(input);
   worked.set(key, known);
-  return use(known);
+  return known;
 }
 
 /** Forgets the mixes that could not be worked out, so that they are tried again. */
@@ -67,12 +102,16 @@ async function work(input: MixSolveInput): Promise<Worked> {
 /** A worked mix as the lines of a build card. */
 export function cardInput(solution: MixSolution, bins: Bins, ownSizes: OwnMeasures, holding: Holding): BuildCardInput {
   const { width_m, depth_m, height_m } = bins.bay;
+  const used = solution.use.flatMap(({ stock, measure, count, fill, packed }): readonly CardLine[] => {
+    const item = bins.items[stock];
+    if (item === undefined || count <= 0) return [];
+    return [{ ...stuffed(item.material, [], holding), measure, count, fill, packed }];
+  });
+  const fetched = solution.fetch.map(
+    ({ material, measure, count, fill, packed }): CardLine => ({ material, measure, count, fill, packed }),
+  );
   return {
-    mix: solution.use.flatMap(({ stock, measure, count, fill, packed }): readonly CardLine[] => {
-      const item = bins.items[stock];
-      if (item === undefined || count <= 0) return [];
-      return [{ ...stuffed(item.material, [], holding), measure, count, fill, packed }];
-    }),
+    mix: [...used, ...fetched],
     water_L: solution.water_L,
     bay: { width_m, depth_m, height_m },
     ownSizes,

@@ -1,7 +1,7 @@
 import { good, type Outcome } from '../catalogue/index.ts';
 import type { Draws } from '../estimate/index.ts';
 import type { MilpSolver } from '../solver/index.ts';
-import { balanceFor, type Chosen, fetchedOf, usedOf } from './answer.ts';
+import { balanceFor, type Chosen, fetchedOf, kindsOf, usedElsewhere } from './answer.ts';
 import { type Aim, aims } from './leaning.ts';
 import type { Extra } from './mend.ts';
 import type { MixBalance } from './mix-balance.ts';
@@ -52,25 +52,27 @@ function seek(
   const leaning = {
     aim,
     first: portionOf(first.choices, first.found),
+    kinds: kindsOf({ shelves, extras }),
     apartFrom,
     fetchedFrom: shelves.length,
   };
   const found = searchLeaning(choices, wanted, leaning, solver);
   if (!found.ok) return found;
   if (found.value === undefined) return good(undefined);
-  const chosen: Chosen = { shelves, extras, choices, wanted, found: roundWater(found.value) };
+  const chosen: Chosen = { shelves, extras, choices, wanted, found: roundWater(found.value, wanted) };
   const standing = standingOf(choices, chosen.found, wanted);
   const other = balanceFor(chosen, input, draws);
   if (!other.ok) return other;
   if ((standing !== 'good' && standing !== 'fair') || other.value === undefined) return good(undefined);
-  const tradeOff = tradeOffOf(other.value, balance);
+  const standsLess = standing === 'fair' && standingOf(first.choices, first.found, wanted) === 'good';
+  const tradeOff = { ...tradeOffOf(other.value, balance), standsLess };
   if (!isWorthTelling(aim, tradeOff)) return good(undefined);
   return good({
     chosen,
     alternative: {
       aim,
       standing,
-      use: usedOf(chosen, input, draws),
+      use: usedElsewhere(chosen, input, draws),
       fetch: fetchedOf(chosen),
       water_L: chosen.found.water_L,
       balance: other.value,
@@ -79,14 +81,16 @@ function seek(
   });
 }
 
-/** Heat and nitrogen kept on likely values; nitrogen at risk where it comes out badly, one time in ten. */
-function tradeOffOf(other: MixBalance, first: MixBalance): TradeOff {
+/** On likely values; but nitrogen at risk where it comes out badly, one time in ten. */
+function tradeOffOf(other: MixBalance, first: MixBalance): Omit<TradeOff, 'standsLess'> {
   const kept = ({ nitrogen_kg, nitrogenAtRisk_kg }: MixBalance): number => nitrogen_kg.p50 - nitrogenAtRisk_kg.p50;
   return {
     heat_times: other.heat_MJPerM3.p50 / first.heat_MJPerM3.p50,
     nitrogenAtRiskMore_pctNitrogen:
       (other.nitrogenAtRisk_pctNitrogen?.p90 ?? 0) - (first.nitrogenAtRisk_pctNitrogen?.p90 ?? 0),
     nitrogenKept_times: kept(first) > 0 ? kept(other) / kept(first) : 1,
+    mass_times: other.wet_kg.p50 / first.wet_kg.p50,
+    airLess_pctVolume: first.freeAirSpace_pctVolume.value.p50 - other.freeAirSpace_pctVolume.value.p50,
   };
 }
 

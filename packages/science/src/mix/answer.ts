@@ -6,7 +6,7 @@ import type { Extra } from './mend.ts';
 import { balanceOf, type MixBalance } from './mix-balance.ts';
 import { weighMix } from './mix-input.ts';
 import type { Choice, Wanted } from './programme.ts';
-import { type Found, whyNoMore } from './search.ts';
+import { type ChargeId, type Found, whyNoMore } from './search.ts';
 import type { Fetch, MixSolveInput, Used } from './solution.ts';
 import { type Shelf, takenFrom } from './stock.ts';
 
@@ -21,39 +21,41 @@ export interface Chosen {
   readonly found: Found;
 }
 
-/** Every material on hand: how much goes in, how much is left, and why. */
-export function usedOf(chosen: Chosen, input: MixSolveInput, draws: Draws): readonly Used[] {
-  return chosen.shelves.map((shelf, i) => usedOfShelf(shelf, i, chosen, input, draws));
+/** What each choice is made of, in the order of `found`. */
+export function kindsOf({ shelves, extras }: Pick<Chosen, 'shelves' | 'extras'>): readonly string[] {
+  return [...shelves.map(({ published }) => published.id), ...extras.map(({ permitted }) => permitted.material)];
 }
 
-function usedOfShelf(
-  shelf: Shelf,
-  i: number,
-  { found, choices, wanted }: Chosen,
-  { ownSizes }: MixSolveInput,
-  draws: Draws,
-): Used {
-  const { counting, measuresPerStep, count, choice, permitted, amount, name, known } = shelf;
-  const steps = found.steps[i] ?? 0;
-  const used = steps * measuresPerStep;
-  const left = Math.max(0, round(count - used));
+/** Every material on hand: how much goes in, how much is left, and why. */
+export function usedOf(chosen: Chosen, input: MixSolveInput, draws: Draws): readonly Used[] {
+  return chosen.shelves.map((shelf, i) => {
+    const used = amountUsed(shelf, i, chosen, input, draws);
+    return used.left > 0 && used.left >= shelf.measuresPerStep ? { ...used, because: whyLeft(shelf, i, chosen) } : used;
+  });
+}
+
+/** The same without why: another answer leans away from the best, and what holds its stuff back is that. */
+export function usedElsewhere(chosen: Chosen, input: MixSolveInput, draws: Draws): readonly Used[] {
+  return chosen.shelves.map((shelf, i) => amountUsed(shelf, i, chosen, input, draws));
+}
+
+function whyLeft({ choice }: Shelf, i: number, { choices, found, wanted }: Chosen): ChargeId | 'limit' {
+  return (found.steps[i] ?? 0) < choice.highest ? whyNoMore(choices, found, wanted, i) : 'limit';
+}
+
+function amountUsed(shelf: Shelf, i: number, { found }: Chosen, { ownSizes }: MixSolveInput, draws: Draws): Used {
+  const { counting, measuresPerStep, count, permitted, amount, name, known } = shelf;
+  const used = (found.steps[i] ?? 0) * measuresPerStep;
   const sizing = { draws, material: known, name, ownSizes, path: `stock[${i}]` };
   const onHand_kg = massOf_kg(amount, sizing);
   const taken_kg = massOf_kg(takenFrom(shelf, used), sizing);
   const spare_kg = onHand_kg.map((kg, j) => kg - (taken_kg[j] ?? Number.NaN));
-  const held =
-    left > 0 && left >= measuresPerStep
-      ? steps < choice.highest
-        ? whyNoMore(choices, found, wanted, i)
-        : 'limit'
-      : undefined;
   return {
     ...permitted,
     stock: i,
     ...counting,
     count: used,
-    left,
-    ...(held === undefined ? {} : { because: held }),
+    left: Math.max(0, round(count - used)),
     enough: chance(spare_kg, (kg) => kg >= -SPARE_ROUNDING_KG),
   };
 }
@@ -74,8 +76,8 @@ function round(count: number): number {
 const SPARE_ROUNDING_KG = 1e-9;
 
 /** So many steps of a material to have more of, or to fetch. */
-export function fetchOf({ material, counting, measuresPerStep, onHand }: Extra, steps: number): Fetch {
-  return { material, ...counting, count: steps * measuresPerStep, onHand };
+export function fetchOf({ permitted, counting, measuresPerStep, onHand }: Extra, steps: number): Fetch {
+  return { ...permitted, ...counting, count: steps * measuresPerStep, onHand };
 }
 
 /** What has to be fetched. */

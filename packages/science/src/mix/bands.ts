@@ -85,7 +85,11 @@ export interface Judged {
   readonly bands: readonly BandChance[];
 }
 
-const citationShape = { source: z.string(), place: z.string(), mark: z.enum(['seen', 'memory', 'derived']) };
+export const citationShape: Readonly<{
+  source: z.ZodType<string>;
+  place: z.ZodType<string>;
+  mark: z.ZodType<Citation['mark']>;
+}> = { source: z.string(), place: z.string(), mark: z.enum(['seen', 'memory', 'derived']) };
 const verdictSchema: z.ZodType<Verdict> = z.enum(['too-low', 'in', 'too-high']);
 
 const bandSchema: z.ZodType<Band> = z

@@ -31,14 +31,27 @@ export {
 export { bulkDensityFromBucket } from './bulk-density-from-bucket.ts';
 export { type Filled, shareOfFull } from './filled.ts';
 export type { Ingredient, Permitted, Stuffed } from './ingredient.ts';
+export { type Aim, aims } from './leaning.ts';
 export { type MixBalance, type MixBalanceInput, mixBalance } from './mix-balance.ts';
 export type { Bay, MixInput } from './mix-input.ts';
 export { mixSolve } from './mix-solve.ts';
 export { moistureFromWeights } from './moisture-from-weights.ts';
 export { type NitrogenToReach, type NitrogenToReachInput, nitrogenToReach } from './nitrogen-to-reach.ts';
+export type { SaltClass, Salts } from './salts.ts';
 export type { ChargeId } from './search.ts';
-export type { Fetch, Mend, MixSolution, MixSolveInput, Used } from './solution.ts';
+export type { Season } from './season.ts';
+export {
+  type Alternative,
+  type Fetch,
+  type Mend,
+  type MixSolution,
+  type MixSolveInput,
+  type TradeOff,
+  type Used,
+  withAim,
+} from './solution.ts';
 export type { Lack, Standing } from './standing.ts';
+export type { StarterNote } from './starters.ts';
 export type { StockLine } from './stock.ts';
-export type { Warning, WarningCode } from './warnings.ts';
+export { thickestFines_m, type Warning, type WarningCode } from './warnings.ts';
 export { type Drier, type WaterToAdd, type WaterToAddInput, waterToAdd } from './water-to-add.ts';

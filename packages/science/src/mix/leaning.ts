@@ -13,6 +13,8 @@ export interface Leaning {
   readonly aim: Aim;
   /** What the first answer holds, by which gains are measured. */
   readonly first: Portion;
+  /** What each choice is made of: two lots of straw are no other stuff. */
+  readonly kinds: readonly string[];
   /** Steps of the answers from which this one must differ, in the order of the choices; a missing one is 0. */
   readonly apartFrom: readonly (readonly number[])[];
   /** Choices from this index on are not on hand. */
@@ -35,7 +37,9 @@ const AT_RISK = 'nitrogen_at_risk';
 export function leaningProgramme(choices: readonly Choice[], wanted: Wanted, leaning: Leaning): Milp {
   const plain = mixProgramme(choices, wanted, true);
   const costs = new Map(choices.map((choice, i) => [stepVariable(i), leaningCost(choice, i, wanted, leaning)]));
-  const apart = leaning.apartFrom.map((steps, k) => apartRows(choices, steps, `apart${k}`));
+  const apart = leaning.apartFrom.map((theirs, k) =>
+    apartRows({ choices, kinds: leaning.kinds, theirs, name: `apart${k}` }),
+  );
   const risk = leaning.aim === 'keeps-nitrogen' ? riskRows(choices, leaning) : [];
   return {
     variables: [
@@ -44,6 +48,7 @@ export function leaningProgramme(choices: readonly Choice[], wanted: Wanted, lea
       ...apart.flatMap(({ variables }) => variables),
     ],
     rows: [...plain.rows, ...risk, ...fetchRow(choices, wanted, leaning), ...apart.flatMap(({ rows }) => rows)],
+    gap: alternatives.gap.value,
   };
 }
 
@@ -90,45 +95,43 @@ function riskRows(choices: readonly Choice[], { first }: Leaning): readonly Milp
 }
 
 /**
- * Dry mass that two answers have in common is Σ dry · min(steps, theirs). For each material that they use, a
- * switch chooses which of the two is the least; the sum is held under two thirds of either dry mass.
+ * Dry mass that two answers have in common is Σ min(ours, theirs) over the kinds of stuff. For each kind that
+ * they use, a switch chooses which of the two is the least; the sum is held under two thirds of either dry mass.
  */
-function apartRows(
-  choices: readonly Choice[],
-  theirs: readonly number[],
-  name: string,
-): { readonly variables: readonly MilpVariable[]; readonly rows: readonly MilpRow[] } {
-  const shared = choices.flatMap(({ step, highest }, i) => {
-    const their = theirs[i] ?? 0;
-    return their > 0 && step.dry_kg > 0 ? [{ i, dry_kg: step.dry_kg, highest, their }] : [];
-  });
-  const theirDry_kg = choices.reduce((sum, { step }, i) => sum + step.dry_kg * (theirs[i] ?? 0), 0);
+function apartRows({
+  choices,
+  kinds,
+  theirs,
+  name,
+}: {
+  readonly choices: readonly Choice[];
+  readonly kinds: readonly string[];
+  readonly theirs: readonly number[];
+  readonly name: string;
+}): { readonly variables: readonly MilpVariable[]; readonly rows: readonly MilpRow[] } {
+  const shared = [...new Set(kinds)].flatMap((kind) => sharedOf(kind, choices, kinds, theirs));
+  const theirDry_kg = shared.reduce((sum, { their_kg }) => sum + their_kg, 0);
   const common = (i: number): string => `${name}_common${i}`;
   const above = (i: number): string => `${name}_above${i}`;
   const kept = 1 - alternatives.apart_share.value;
-  const allCommon = Object.fromEntries(shared.map(({ i }) => [common(i), 1]));
+  const allCommon = Object.fromEntries(shared.map((_, i) => [common(i), 1]));
   const least = Number.NEGATIVE_INFINITY;
   return {
-    variables: shared.flatMap(({ i, highest, their }) => [
+    variables: shared.flatMap(({ spare_kg }, i) => [
       continuous(common(i), 0),
-      ...(highest > their ? [{ name: above(i), cost: 0, lower: 0, upper: 1, integer: true }] : []),
+      ...(spare_kg > 0 ? [{ name: above(i), cost: 0, lower: 0, upper: 1, integer: true }] : []),
     ]),
     rows: [
-      ...shared.flatMap(({ i, dry_kg, highest, their }): readonly MilpRow[] => {
-        const spare_kg = dry_kg * Math.max(0, highest - their);
+      ...shared.flatMap(({ ours_kg, their_kg, spare_kg }, i): readonly MilpRow[] => {
         const under = {
-          name: `${common(i)}_steps`,
-          coefficients: {
-            [stepVariable(i)]: dry_kg,
-            [common(i)]: -1,
-            ...(spare_kg > 0 ? { [above(i)]: -spare_kg } : {}),
-          },
+          name: `${common(i)}_ours`,
+          coefficients: { ...ours_kg, [common(i)]: -1, ...(spare_kg > 0 ? { [above(i)]: -spare_kg } : {}) },
           lower: least,
           upper: 0,
         };
         const over = {
           name: `${common(i)}_theirs`,
-          coefficients: { [above(i)]: dry_kg * their, [common(i)]: -1 },
+          coefficients: { [above(i)]: their_kg, [common(i)]: -1 },
           lower: least,
           upper: 0,
         };
@@ -146,6 +149,29 @@ function apartRows(
       },
     ],
   };
+}
+
+/** A kind of stuff that another answer uses: dry mass by step, theirs, and how much more than theirs there is. */
+interface Shared {
+  readonly ours_kg: Readonly<Record<string, number>>;
+  readonly their_kg: number;
+  readonly spare_kg: number;
+}
+
+function sharedOf(
+  kind: string,
+  choices: readonly Choice[],
+  kinds: readonly string[],
+  theirs: readonly number[],
+): readonly Shared[] {
+  const lots = choices.flatMap(({ step, highest }, i) =>
+    kinds[i] === kind ? [{ i, dry_kg: step.dry_kg, highest, their: theirs[i] ?? 0 }] : [],
+  );
+  const their_kg = lots.reduce((sum, { dry_kg, their }) => sum + dry_kg * their, 0);
+  const most_kg = lots.reduce((sum, { dry_kg, highest }) => sum + dry_kg * highest, 0);
+  if (their_kg <= 0) return [];
+  const ours_kg = Object.fromEntries(lots.map(({ i, dry_kg }) => [stepVariable(i), dry_kg]));
+  return [{ ours_kg, their_kg, spare_kg: Math.max(0, most_kg - their_kg) }];
 }
 
 function continuous(name: string, cost: number): MilpVariable {

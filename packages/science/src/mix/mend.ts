@@ -1,7 +1,7 @@
 import { good, type Outcome } from '../catalogue/index.ts';
 import { knownMaterial, materialById, type OwnSizes } from '../material/index.ts';
 import type { MilpSolver } from '../solver/index.ts';
-import { resolve, weighLikely } from './ingredient.ts';
+import { type Permitted, resolve, weighLikely } from './ingredient.ts';
 import { mixParameters } from './parameters.ts';
 import { scaled } from './portion.ts';
 import type { Choice, Wanted } from './programme.ts';
@@ -10,7 +10,7 @@ import type { Counting, Shelf } from './stock.ts';
 
 /** A material to have more of, or to fetch. */
 export interface Extra {
-  readonly material: string;
+  readonly permitted: Permitted;
   readonly counting: Counting;
   readonly measuresPerStep: number;
   readonly onHand: boolean;
@@ -86,8 +86,8 @@ export function mend(options: {
   }
 }
 
-function isRich({ material }: Extra): boolean {
-  return materialById(material)?.class === 'nitrogen-rich';
+function isRich({ permitted }: Extra): boolean {
+  return materialById(permitted.material)?.class === 'nitrogen-rich';
 }
 
 /** The best few; more of something on hand is among them where it helps at all, being nearest. */
@@ -113,7 +113,7 @@ function pairsOf(candidates: readonly Extra[]): readonly (readonly [Extra, Extra
 
 /** Of ranked pairs, the first of each rich material. */
 function bestByRich(ranked: readonly (readonly Extra[])[]): readonly (readonly Extra[])[] {
-  const first = (pair: readonly Extra[]): string | undefined => pair[0]?.material;
+  const first = (pair: readonly Extra[]): string | undefined => pair[0]?.permitted.material;
   return ranked.filter((pair, i) => ranked.findIndex((other) => first(other) === first(pair)) === i);
 }
 
@@ -123,12 +123,12 @@ function withExtras(shelves: readonly Shelf[], extras: readonly Extra[]): readon
 
 /** More of a material of which everything is in the mix already. */
 function moreOf(shelf: Shelf, used: number, wanted: Wanted): readonly Extra[] {
-  const { choice, counting, given, measuresPerStep, count } = shelf;
+  const { choice, counting, permitted, measuresPerStep, count } = shelf;
   if (used < choice.highest || choice.step.volume_m3 <= 0) return [];
   const whole = measuresPerStep === count ? 1 : measuresPerStep;
   const step = scaled(choice.step, whole / measuresPerStep);
   const limited = { step, lowest: 0, highest: enough(step.volume_m3, wanted), rank: choice.rank };
-  return [{ material: given.material, counting, measuresPerStep: whole, onHand: true, choice: limited }];
+  return [{ permitted, counting, measuresPerStep: whole, onHand: true, choice: limited }];
 }
 
 /** Steps that alone fill the wanted volume. */
@@ -158,7 +158,8 @@ export function candidatesOf(options: {
     if (step.value.volume_m3 <= 0) continue;
     const highest = enough(step.value.volume_m3, wanted);
     const choice = { step: step.value, lowest: 0, highest, rank: onHand.length + i };
-    extras.push({ material, counting: { measure }, measuresPerStep, onHand: false, choice });
+    const { permitted } = resolved.value;
+    extras.push({ permitted, counting: { measure }, measuresPerStep, onHand: false, choice });
   }
   return good(extras);
 }

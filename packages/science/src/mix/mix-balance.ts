@@ -27,8 +27,10 @@ import {
 import { mixParameters } from './parameters.ts';
 import { settlingRoom_pctVolume } from './porosity.ts';
 import { built, type Portion, portionMoisture_pctWet, portionRatio } from './portion.ts';
+import { type Salts, saltsOf, saltsSchema } from './salts.ts';
 import { mixCautionIds, mixSources } from './sources.ts';
-import { type PHTendency, pHTendencyOf, saltyOf } from './tendency.ts';
+import { type StarterNote, starterNoteSchema, startersIn } from './starters.ts';
+import { type PHTendency, pHTendencyOf } from './tendency.ts';
 import { type Warning, warningSchema, warningsOf } from './warnings.ts';
 
 export interface MixBalanceInput extends MixInput {
@@ -79,8 +81,9 @@ export interface MixBalance {
   readonly ready_m3: Estimate;
   /** Which ingredients pull its pH down or up at first; the pH itself is not reckoned. */
   readonly pH: PHTendency;
-  /** Ingredients that bring salt; how much is not known. */
-  readonly salty: readonly string[];
+  readonly salts: Salts;
+  /** What is in it that is said to start a heap, with what trials bear out. */
+  readonly starters: readonly StarterNote[];
   readonly warnings: readonly Warning[];
   readonly cautions: readonly CautionId[];
 }
@@ -118,7 +121,8 @@ export const mixBalanceSchema: z.ZodType<MixBalance> = z.strictObject({
   settlingRoom_pctVolume: estimateSchema('Volume it may lose before its air space is too little, %.'),
   ready_m3: estimateSchema('Volume once it is ready, m³.'),
   pH: z.strictObject({ acid: z.array(z.string()), alkaline: z.array(z.string()) }),
-  salty: z.array(z.string()),
+  salts: saltsSchema,
+  starters: z.array(starterNoteSchema),
   warnings: z.array(warningSchema),
   cautions: z.array(z.enum(mixCautionIds)),
 });
@@ -190,7 +194,8 @@ export function balanceOf(
     settlingRoom_pctVolume: summarise(airSpace.map((air) => settlingRoom_pctVolume(air, leastAir))),
     ready_m3: summarise(volume_m3.map((one, i) => one * (1 - (lost[i] ?? Number.NaN) / 100))),
     pH: pHTendencyOf(mix),
-    salty: saltyOf(mix),
+    salts: saltsOf(mix, draws),
+    starters: startersIn(mix),
     warnings: warningsOf(mix, draws, { volume_m3, moisture, bay }),
     cautions: inOrder(mix.ingredients.flatMap(({ cautions }) => cautions)),
   };

@@ -62,14 +62,14 @@ function solveStock(input: MixSolveInput, solver: MilpSolver): Outcome<Solved> {
     const found = search(choices, wanted, solver);
     if (!found.ok) return found;
     if (found.value.steps.some((count) => count > 0)) {
-      return good({ shelves, choices, wanted, step, best: roundWater(found.value) });
+      return good({ shelves, choices, wanted, step, best: roundWater(found.value, wanted) });
     }
     solved ??= { shelves, choices, wanted, step, best: found.value };
   }
   if (solved === undefined) throw new RangeError('there is always a step to solve in');
   const nearest = searchNearest(solved.choices, solved.wanted, solver);
   if (!nearest.ok) return nearest;
-  return good({ ...solved, best: roundWater(nearest.value ?? solved.best) });
+  return good({ ...solved, best: roundWater(nearest.value ?? solved.best, solved.wanted) });
 }
 
 /** The mix that fits the wanted bands and volume best, from what is on hand; always an answer. */
@@ -86,9 +86,10 @@ function solve(input: MixSolveInput, needs: Needs): Outcome<MixSolution> {
   const balance = balanceFor(first, input, draws);
   if (!balance.ok) return balance;
   const { mends: common, outOfSeason } = commonMends(input.season);
+  const onHand = shelves.map(({ published }) => published.id);
   const candidates = candidatesOf({
     ids: input.candidates ?? common,
-    onHand: shelves.map(({ published }) => published.id),
+    onHand,
     measure: usualMeasure(shelves),
     measuresPerStep: stepMeasures[solved.value.step],
     wanted,
@@ -102,16 +103,18 @@ function solve(input: MixSolveInput, needs: Needs): Outcome<MixSolution> {
       ? good([])
       : alternativesTo({ first, balance: balance.value, candidates: candidates.value, input, draws, solver });
   if (!others.ok) return others;
+  const isToFetch = mends.value.length > 0 || others.value.some(({ fetch }) => fetch.length > 0);
   return good({
     standing,
     wanted_m3: wanted.volume_m3,
     use: usedOf(first, input, draws),
+    fetch: [],
     water_L: best.water_L,
     ...(balance.value === undefined ? {} : { balance: balance.value }),
     lacks: lacksOf(choices, best, wanted),
     mends: mends.value,
     alternatives: others.value,
-    outOfSeason: input.candidates === undefined ? outOfSeason : [],
+    outOfSeason: isToFetch && input.candidates === undefined ? outOfSeason.filter((id) => !onHand.includes(id)) : [],
     cost: best.cost,
   });
 }

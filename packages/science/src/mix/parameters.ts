@@ -32,11 +32,11 @@ export interface SeasonRow extends Citation {
   readonly months_north: readonly number[];
 }
 
-/** How far the literature bears a starter out. */
-export const evidenceGrades = ['fair', 'weak', 'against'] as const;
+/** How far trials bear a starter out: some found a gain and some none; a side effect only; no gain. */
+export const evidenceGrades = ['mixed', 'slight', 'none'] as const;
 export type Evidence = (typeof evidenceGrades)[number];
 
-/** What is said to start a heap, and what bears it out. */
+/** What is said to start a heap, and what bears it out; bought ones are no material of the table. */
 export interface StarterRow {
   readonly id: string;
   readonly materials: readonly string[];
@@ -110,7 +110,8 @@ export interface MixParameters {
       | 'fetchWeight'
       | 'mostFetched_share'
       | 'hotter_times'
-      | 'keptMore_pctNitrogen',
+      | 'keptMore_pctNitrogen'
+      | 'gap',
       Figure
     >
   >;
@@ -118,6 +119,15 @@ export interface MixParameters {
   readonly sourStart_shareOfWet: Figure;
   readonly starters: readonly StarterRow[];
   readonly soilHoldsAmmonia_shareOfDry: Figure;
+  readonly potassium_gPerMol: Figure;
+  /** Equivalent conductivity of potassium salts in water. */
+  readonly potassiumSalts_SCm2PerMol: RangedFigure;
+  /** Water to each kg of dry compost in the extract whose conductivity is told. */
+  readonly saltExtract_LPerKgDry: Figure;
+  /** Conductivity of that extract in the composts of one laboratory. */
+  readonly usualSalt_dSPerM: Citation & { readonly low: number; readonly high: number };
+  /** From this share of the volume on mown grass mats. */
+  readonly grassMats_shareOfVolume: Figure;
   /** Common dry materials that dry a mix. */
   readonly driers: readonly string[];
   /** From this moisture on stuff counts as wet in a build card. */

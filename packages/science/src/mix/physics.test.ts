@@ -3,6 +3,7 @@ import { convert } from '@loamwright/units';
 import { describe, expect, it } from 'vitest';
 import { carbonFromAsh_pctDry } from './balance.ts';
 import { degradable_shareOfVolatile, ligninOnVolatile_pctVolatile } from './degradable.ts';
+import { heat_MJ, likelyFate } from './fate.ts';
 import { coneVolume_m3, halfRoundHeight_m, halfRoundVolume_m3, heightInBay_m } from './geometry.ts';
 import {
   densityOfBucket_kgPerM3AsIs,
@@ -10,6 +11,8 @@ import {
   settledFreeAirSpace_pctVolume,
   wettedDensity_kgPerM3AsIs,
 } from './porosity.ts';
+import { poured } from './portion.ts';
+import { ripeDry_kg } from './salts.ts';
 import { expectPublished } from './testing/published.ts';
 
 describe('bulk density and air space', () => {
@@ -17,6 +20,32 @@ describe('bulk density and air space', () => {
     const found = densityOfBucket_kgPerM3AsIs(examples.O8.inputs);
     expectPublished(examples.O8, 'density_kgPerM3AsIs', found);
     expectPublished(examples.O8, 'density_lbPerYd3', convert(found, 'kgPerM3', 'lbPerYd3'));
+  });
+
+  it('a bucket of 5 US gal: its factors (Washington State University)', () => {
+    const { bucket_lb, bucket_gal } = examples.bucketFactors.inputs;
+    const found = densityOfBucket_kgPerM3AsIs({
+      full_kg: convert(bucket_lb, 'lb', 'kg'),
+      empty_kg: 0,
+      volume_L: convert(bucket_gal, 'gal', 'L'),
+    });
+    expectPublished(examples.bucketFactors, 'density_kgPerM3AsIs', found);
+    expectPublished(examples.bucketFactors, 'density_lbPerYd3', convert(found, 'kgPerM3', 'lbPerYd3'));
+    expect(densityOfBucket_kgPerM3AsIs({ full_kg: 10, empty_kg: 0, volume_L: 20 })).toBe(50 * 10);
+  });
+
+  it('pressed-down chips have lost a fifth of their volume and that much air (Briggs 1994, Table 7-2A)', () => {
+    const { inputs, expected, tolerance } = examples.chipsCompacted;
+    inputs.loose_kgPerM3.forEach((loose, i) => {
+      const compacted = inputs.compacted_kgPerM3[i] ?? Number.NaN;
+      expect(compacted / loose).toBeGreaterThanOrEqual(expected.low - tolerance.low);
+      expect(compacted / loose).toBeLessThanOrEqual(expected.high + tolerance.high);
+      // The air space of the compacted chips by their density is that of the loose ones settled to as much volume.
+      const dry = { moisture_pctWet: 0, volatileSolids_pctDry: 99 };
+      const before = freeAirSpace_pctVolume({ ...dry, density_kgPerM3AsIs: loose });
+      const after = freeAirSpace_pctVolume({ ...dry, density_kgPerM3AsIs: compacted });
+      expect(settledFreeAirSpace_pctVolume(before, loose / compacted)).toBeCloseTo(after, 9);
+    });
   });
 
   it('chips wetted at the same volume (Briggs 1994, Table 7-2A)', () => {
@@ -93,5 +122,19 @@ describe('carbon that rots', () => {
     });
     expect(degradable_shareOfVolatile(60)).toBe(0.05);
     expect(ligninOnVolatile_pctVolatile(9, 90)).toBe(10);
+  });
+
+  it('ash stays: 15 to 30 % of it halves the dry mass (ash balance, worked out)', () => {
+    const { dry_kg, ashBefore_pctDry, volatileLost_pct } = examples.ashBalance.inputs;
+    const volatileSolids_kg = dry_kg * (1 - ashBefore_pctDry / 100);
+    const degradableCarbon_kg = carbonFromAsh_pctDry(ashBefore_pctDry) * (dry_kg / 100) * (volatileLost_pct / 100);
+    const after_kg = ripeDry_kg({ ...poured(0), dry_kg, volatileSolids_kg, degradableCarbon_kg });
+    expectPublished(examples.ashBalance, 'dryAfter_kg', after_kg);
+    expectPublished(examples.ashBalance, 'ashAfter_pctDry', (ashBefore_pctDry * dry_kg) / after_kg);
+  });
+
+  it('cellulose gives 16.6 MJ to the kilogram at 14 MJ for each kg of oxygen (Scott and Djurisic 2008)', () => {
+    const degradableCarbon_kg = examples.cellulose.inputs.carbon_kg;
+    expectPublished(examples.cellulose, 'heat_MJ', heat_MJ({ ...poured(0), degradableCarbon_kg }, likelyFate));
   });
 });

@@ -65,7 +65,10 @@ describe('moisture', () => {
     expectPublished(examples.O11, 'dryAfter_t', dryAfter);
     expectPublished(examples.O11, 'waterBefore_t', before_t - dryBefore);
     expectPublished(examples.O11, 'waterAfter_t', after_t - dryAfter);
-    expectPublished(examples.O11, 'waterLost_t', before_t - dryBefore - (after_t - dryAfter));
+    const waterLost_t = before_t - dryBefore - (after_t - dryAfter);
+    expectPublished(examples.O11, 'waterLost_t', waterLost_t);
+    expectPublished(examples.O11, 'dryLost_pct', 100 * (1 - dryAfter / dryBefore));
+    expectPublished(examples.O11, 'waterLost_pct', (100 * waterLost_t) / (before_t - dryBefore));
   });
 });
 

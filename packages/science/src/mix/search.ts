@@ -55,9 +55,10 @@ function foundIn(
   });
 }
 
-/** Nobody pours tenths of a litre. */
-export function roundWater(found: Found): Found {
-  return { ...found, water_L: Math.round(found.water_L) };
+/** Nobody pours tenths of a litre, nor more than there is. */
+export function roundWater(found: Found, { mostWater_L }: Pick<Wanted, 'mostWater_L'>): Found {
+  const litres = Math.round(found.water_L);
+  return { ...found, water_L: litres > mostWater_L ? Math.floor(mostWater_L) : litres };
 }
 
 function failed(found: string): Outcome<never> {

@@ -24,7 +24,7 @@ function isInSeason(material: string, { month, hemisphere }: Season): boolean {
   return row === undefined || row.months_north.includes(northern);
 }
 
-/** The common materials to fetch, and those passed over because they are not in season. */
+/** The common materials to fetch, and those passed over because they are not in season; all of them where that is not known. */
 export function commonMends(season: Season | undefined): {
   readonly mends: readonly string[];
   readonly outOfSeason: readonly string[];

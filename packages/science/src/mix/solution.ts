@@ -52,8 +52,7 @@ export interface Used extends Permitted, Filled {
 }
 
 /** A number of measures of one material, and a way to mend the mix. */
-export interface Fetch extends Filled {
-  readonly material: string;
+export interface Fetch extends Permitted, Filled {
   readonly measure: string;
   readonly count: number;
   readonly onHand: boolean;
@@ -73,41 +72,61 @@ export interface TradeOff {
   readonly nitrogenAtRiskMore_pctNitrogen: number;
   /** Nitrogen that stays, kg, over what stays of the first's. */
   readonly nitrogenKept_times: number;
+  /** Wet mass to shift over the first's. */
+  readonly mass_times: number;
+  /** Air space as laid, in hundredths of the volume, less than the first's; below 0 where more. */
+  readonly airLess_pctVolume: number;
+  /** Whether it lies only in the reasonable bands where the first lies in the preferred ones. */
+  readonly standsLess: boolean;
 }
 
-/** Another answer, of at least a third other stuff by dry mass than the first. */
-export interface Alternative {
-  readonly aim: Aim;
+/** A mix that can be laid. */
+export interface Laying {
   readonly standing: Standing;
+  /** Every material on hand. */
   readonly use: readonly Used[];
-  /** What is not on hand and goes in too; mostly nothing. */
+  /** What is not on hand and goes in too. */
   readonly fetch: readonly Fetch[];
-  readonly water_L: number;
-  readonly balance: MixBalance;
-  readonly tradeOff: TradeOff;
-}
-
-export interface MixSolution {
-  readonly standing: Standing;
-  readonly wanted_m3: number;
-  readonly use: readonly Used[];
   /** Water to pour on, whole litres. */
   readonly water_L: number;
   /** The mix over its draws; absent when nothing goes in. */
   readonly balance?: MixBalance | undefined;
+}
+
+/** Another answer: at least a third of its dry mass is other stuff than in the first, and than in those before it. */
+export interface Alternative extends Laying {
+  readonly aim: Aim;
+  readonly balance: MixBalance;
+  readonly tradeOff: TradeOff;
+}
+
+/** The first answer fetches nothing: it is the one with the least fetching. */
+export interface MixSolution extends Laying {
+  readonly wanted_m3: number;
   /** What it is short of, or has too much of, on likely values. */
   readonly lacks: readonly Lack[];
   /** What would mend it, best first. */
   readonly mends: readonly Mend[];
   /**
-   * Other answers that are as reasonable: the hottest, and the one that keeps most nitrogen. The answer above is
-   * the one with the least fetching: it fetches nothing. Empty where that is not good or fair.
+   * Other answers, good or fair: the hottest, and the one that keeps most nitrogen. Empty where the first is not
+   * good or fair, or where none is far enough from it and better at its aim by enough to tell.
    */
   readonly alternatives: readonly Alternative[];
-  /** Common materials that were passed over because they are not in season. */
+  /** Common materials that were passed over in what to fetch because they are not in season; empty where nothing was to be fetched. */
   readonly outOfSeason: readonly string[];
-  /** The objective reached; see `docs/models/mix-solve.md`. */
+  /** The objective reached by the first answer; see `docs/models/mix-solve.md`. */
   readonly cost: number;
+}
+
+/**
+ * The solution with another of its answers in the place of the first, to be laid; it lacks nothing to be mended.
+ * `undefined` where it has no answer for that aim.
+ */
+export function withAim(solution: MixSolution, aim: Aim): MixSolution | undefined {
+  const other = solution.alternatives.find((alternative) => alternative.aim === aim);
+  if (other === undefined) return undefined;
+  const { standing, use, fetch, water_L, balance } = other;
+  return { ...solution, standing, use, fetch, water_L, balance, lacks: [], mends: [] };
 }
 
 const filledShape = { fill: z.enum(fillIds).optional(), packed: z.boolean().optional() };
@@ -124,8 +143,8 @@ const usedSchema: z.ZodType<Used> = z.strictObject({
 });
 
 const fetchSchema: z.ZodType<Fetch> = z.strictObject({
+  ...permittedShape,
   ...filledShape,
-  material: z.string(),
   measure: z.string(),
   count: z.number().positive(),
   onHand: z.boolean(),
@@ -133,17 +152,24 @@ const fetchSchema: z.ZodType<Fetch> = z.strictObject({
 
 const mendSchema: z.ZodType<Mend> = z.strictObject({ fetch: z.array(fetchSchema), standing: z.enum(standings) });
 
-const alternativeSchema: z.ZodType<Alternative> = z.strictObject({
-  aim: z.enum(aims),
+const layingShape = {
   standing: z.enum(standings),
   use: z.array(usedSchema),
   fetch: z.array(fetchSchema),
   water_L: z.number().min(0),
+};
+
+const alternativeSchema: z.ZodType<Alternative> = z.strictObject({
+  ...layingShape,
+  aim: z.enum(aims),
   balance: mixBalanceSchema,
   tradeOff: z.strictObject({
     heat_times: z.number().min(0),
     nitrogenAtRiskMore_pctNitrogen: z.number(),
     nitrogenKept_times: z.number().min(0),
+    mass_times: z.number().min(0),
+    airLess_pctVolume: z.number(),
+    standsLess: z.boolean(),
   }),
 });
 
@@ -165,10 +191,8 @@ export const mixSolveInputSchema: z.ZodType<MixSolveInput> = z.strictObject({
 });
 
 export const mixSolutionSchema: z.ZodType<MixSolution> = z.strictObject({
-  standing: z.enum(standings),
+  ...layingShape,
   wanted_m3: z.number(),
-  use: z.array(usedSchema),
-  water_L: z.number().min(0),
   balance: mixBalanceSchema.optional(),
   lacks: z.array(lackSchema),
   mends: z.array(mendSchema),

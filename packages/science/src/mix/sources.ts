@@ -9,6 +9,12 @@ const formulas: readonly Citation[] = [
   { source: 'bc-1998-composting-handbook', place: 'Appendix A: C:N weighted by nitrogen', mark: 'seen' },
   { source: 'cornell-carbon', place: 'carbon = volatile solids / 1.8', mark: 'seen' },
   { source: 'cornell-inadequate-porosity', place: 'solids and water do not compress', mark: 'seen' },
+  {
+    source: 'ahn-2008',
+    place: 'abstract: air space falls with depth and wetness; 38 to 99 % in straw, leaves, shavings, sawdust',
+    mark: 'seen',
+  },
+  { source: 'eleazer-1997', place: 'abstract: lignin told little of what rots', mark: 'seen' },
 ];
 
 function cited({ source, place, mark }: Citation): Citation {
@@ -24,7 +30,11 @@ export const mixSources: readonly Citation[] = [
   cited(mixParameters.availableRatio),
   cited(mixParameters.finalRatio),
   cited(mixParameters.volumeLost_pctVolume),
+  cited(mixParameters.potassiumSalts_SCm2PerMol),
+  cited(mixParameters.usualSalt_dSPerM),
+  cited(mixParameters.degradable),
   ...mixParameters.pH.map(cited),
+  ...mixParameters.starters.flatMap(({ sources }) => sources.map(cited)),
   ...bandTable.bands.map(cited),
 ];
 

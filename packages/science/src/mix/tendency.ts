@@ -23,11 +23,6 @@ export function pHTendencyOf({ ingredients }: WeighedMix): PHTendency {
   return { acid: pulling('acid'), alkaline: pulling('alkaline') };
 }
 
-/** The ingredients that bring salt; how much, no sound source prints for raw stuff. */
-export function saltyOf({ ingredients }: WeighedMix): readonly string[] {
-  return materialsOf(ingredients.filter(({ published }) => published.cautions.includes('salt')));
-}
-
 /**
  * The acid ingredients of a mix that may start sour: together half of its wet mass or more, in half of
  * the draws (pH under 6 together with more than 40 °C all but stops rotting: Sundberg 2005).

@@ -19,6 +19,7 @@ export const warningCodes = [
   'ash-drives-off-ammonia',
   'lime-drives-off-ammonia',
   'sour-start',
+  'grass-mats',
 ] as const;
 export type WarningCode = (typeof warningCodes)[number];
 
@@ -32,6 +33,9 @@ export const warningSchema: z.ZodType<Warning> = z.strictObject({
   code: z.enum(warningCodes),
   materials: z.array(z.string()),
 });
+
+/** Fresh fines in thicker layers mat, m: common practice, `reference/mix.json`, layers. */
+export const thickestFines_m: number = mixParameters.layers.fines_m.high_m;
 
 /** The smallest heap that heats, by season, m³: the least of the published ones. */
 export function smallestHeap_m3(season: 'three-seasons' | 'winter'): number {
@@ -73,6 +77,7 @@ export function warningsOf(
     ...(rich ? about('ash-drives-off-ammonia', are('wood-ash')) : []),
     ...(rich ? about('lime-drives-off-ammonia', are('ground-limestone')) : []),
     ...about('sour-start', souringOf(mix)),
+    ...when('grass-mats', isGrassy(mix)),
   ];
 }
 
@@ -90,6 +95,19 @@ function isSlow(mix: WeighedMix): boolean {
     return woody_kg > woodyCarbon_share.value * carbon_kg;
   });
   return 2 * slow.length > mix.total.length;
+}
+
+/**
+ * Mown grass makes up so much of it that the air told, which is that of stuff freshly laid, will not last: it
+ * mats within days in layers of more than about 10 cm (common practice, no source; `reference/mix.json`, layers).
+ */
+function isGrassy({ ingredients, total }: WeighedMix): boolean {
+  const grass = ingredients.filter(({ published }) => published.id === 'grass-clippings');
+  const grassy = total.filter(({ volume_m3 }, i) => {
+    const grass_m3 = grass.reduce((sum, { portions }) => sum + (portions[i]?.volume_m3 ?? 0), 0);
+    return grass_m3 >= mixParameters.grassMats_shareOfVolume.value * volume_m3;
+  });
+  return grass.length > 0 && 2 * grassy.length > total.length;
 }
 
 /** More water was poured on than the dry stuff takes up. */

@@ -8,16 +8,21 @@ export interface HighsModule {
       readonly output_flag?: boolean;
       readonly random_seed?: number;
       readonly mip_rel_gap?: number;
+      readonly mip_abs_gap?: number;
       readonly mip_heuristic_run_feasibility_jump?: boolean;
     },
   ): HighsSolution;
 }
 
 /**
- * Same programme, same answer: one seed, no gap. Our programmes are soft, so that a feasible point is
+ * Same programme, same answer: one seed, and no gap but the programme's own. Our programmes are soft, so that a feasible point is
  * never hard to find: the heuristic that jumps for one takes half of a small programme's time.
  */
 const options = { output_flag: false, random_seed: 1, mip_rel_gap: 0, mip_heuristic_run_feasibility_jump: false };
+
+function optionsFor({ gap }: Milp): Parameters<HighsModule['solve']>[1] {
+  return gap === undefined ? options : { ...options, mip_abs_gap: gap };
+}
 
 interface HighsSolution {
   readonly Status: string;
@@ -30,7 +35,7 @@ interface HighsSolution {
 export function highsSolver(highs: HighsModule): MilpSolver {
   return (problem) => {
     try {
-      return readSolution(problem, highs.solve(writeLp(problem), options));
+      return readSolution(problem, highs.solve(writeLp(problem), optionsFor(problem)));
     } catch (cause) {
       return { status: 'failed', reason: String(cause) };
     }

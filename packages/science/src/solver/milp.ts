@@ -5,6 +5,8 @@
 export interface Milp {
   readonly variables: readonly MilpVariable[];
   readonly rows: readonly MilpRow[];
+  /** How far above the least cost the answer may lie, in the cost's own unit; 0 if not said. */
+  readonly gap?: number | undefined;
 }
 
 export interface MilpVariable {

@@ -239,6 +239,54 @@ export const advisorEn = {
   'advisor.mix.is.too-low': 'too low',
   'advisor.mix.is.too-high': 'too high',
 
+  'advisor.mix.more.degradable':
+    'Counting only the carbon that rots in one composting, carbon to nitrogen is about {likely, number} ({low, number} to {high, number}): a second figure, for it rests on lignin (Chandler 1980), and in another trial lignin told little of how grass, leaves and paper rot (Eleazer 1997).',
+  'advisor.mix.more.nitrogen':
+    'Of its nitrogen about {likely, number} % ({low, number} to {high, number}) may go, mostly as ammonia: cover, turning and rain decide how much does.',
+  'advisor.mix.more.settling':
+    'It may settle by about {likely, number} % of its volume ({low, number} to {high, number}) before its air is too little. How much air is left at the foot of a heap is not published for garden mixes, only that it falls with depth and wetness: straw, leaves, shavings and sawdust kept 38 % or more, wet manure and soil mixes fell under 30 % (Ahn 2008).',
+  'advisor.mix.more.no-room':
+    'It has no air to lose by settling. How much is left at the foot of a heap is not published for garden mixes, only that it falls with depth and wetness (Ahn 2008).',
+  'advisor.mix.more.ready':
+    'Once ready it comes to {volume}: composting takes 50 to 70 % of the volume (Saskatchewan 2008, of solid manure).',
+  'advisor.mix.more.salts.low':
+    'Salt: if none of its potassium washes out, the compost conducts about {likely, number} dS/m from that alone ({low, number} to {high, number}, one part dry in five of water), less than composts commonly do (1 to 10, Clemson). No conductivity is published for raw stuff.',
+  'advisor.mix.more.salts.usual':
+    'Salt: if none of its potassium washes out, the compost conducts about {likely, number} dS/m from that alone ({low, number} to {high, number}, one part dry in five of water), as composts commonly do (1 to 10, Clemson). No conductivity is published for raw stuff.',
+  'advisor.mix.more.salts.high':
+    'Salt: if none of its potassium washes out, the compost conducts about {likely, number} dS/m from that alone ({low, number} to {high, number}, one part dry in five of water), more than composts commonly do (1 to 10, Clemson): keep it from seedlings, and have it tested before it goes into pots. No conductivity is published for raw stuff.',
+  'advisor.mix.more.salty': 'More salt of another kind may come from {materials}; how much is not published.',
+  'advisor.mix.more.acid': 'Sour at first: {materials}. No pH is reckoned, for none is published for garden mixes.',
+  'advisor.mix.more.alkaline':
+    'Alkaline, which lets ammonia go more easily: {materials}. No pH is reckoned, for none is published for garden mixes.',
+
+  'advisor.mix.evidence.mixed': 'trials disagree',
+  'advisor.mix.evidence.slight': 'slight evidence',
+  'advisor.mix.evidence.none': 'no gain found',
+  'advisor.mix.starter.ripe-compost':
+    'As a starter, {materials}: {evidence}. Scraps in bins rotted further with 5 % of ripe compost (Chiang Mai), and it helps sour scraps to start (Sundberg 2011); grass with chips rotted as well without (Razvi 1996). A balanced heap brings its own microbes.',
+  'advisor.mix.starter.soil':
+    'As a starter, {materials}: {evidence}. Grass with chips rotted as well without soil (Razvi 1996); about a tenth of the dry mass as soil is said to hold ammonia (Solomon 1993).',
+  'advisor.mix.starter.ferment':
+    'As a starter, {materials}: {evidence} against water, or against the same ferment killed (Formowitz 2007, and a thesis at Ljubljana). As food for the heap it counts like other scraps.',
+  'advisor.mix.starter.bought':
+    'Of bought activators: {evidence}. Seven did no better than none on grass with chips (Razvi 1996), two were not needed for scraps (Chiang Mai).',
+
+  'advisor.mix.other.hottest': 'Hotter: about {heat, number} times the heat for its size, {cost}.',
+  'advisor.mix.other.keeps-nitrogen':
+    'Keeps more nitrogen: about {points, number} in a hundred less of it at risk, {cost}.',
+  'advisor.mix.but': 'but {costs}',
+  'advisor.mix.but-nothing': 'and these figures show no cost',
+  'advisor.mix.cost.fetch': 'it wants {stuff} fetched',
+  'advisor.mix.cost.fair': 'its figures are reasonable, not where handbooks prefer them',
+  'advisor.mix.cost.nitrogen': '{points, number} in a hundred more of its nitrogen may go',
+  'advisor.mix.cost.heat': 'it gives {times, number} times the heat for its size',
+  'advisor.mix.cost.holds-less': '{times, number} times as much nitrogen stays in it, for it holds less',
+  'advisor.mix.cost.mass': 'there is {times, number} times the weight to fork',
+  'advisor.mix.cost.air': 'it lies closer, with {points, number} in a hundred of its volume less air',
+  'advisor.mix.passed-over.north': 'Not proposed, since not in season now (north of the equator): {materials}.',
+  'advisor.mix.passed-over.south': 'Not proposed, since not in season now (south of the equator): {materials}.',
+
   'advisor.mix.warning.unmatched-pair':
     'The nitrogen and the C:N given for {materials} can’t both be true of plant stuff; the C:N was believed.',
   'advisor.mix.warning.no-nitrogen': 'Nothing in it brings nitrogen: it will rot, in years.',
@@ -254,6 +302,12 @@ export const advisorEn = {
   'advisor.mix.warning.higher-than-bay': 'It comes higher than the bay.',
   'advisor.mix.warning.ash-drives-off-ammonia':
     'Ash drives ammonia off rich stuff: keep {materials} apart from it, and to a dusting.',
+  'advisor.mix.warning.lime-drives-off-ammonia':
+    'Lime drives ammonia off rich stuff: keep {materials} out of this heap, and give it to the bed if a soil test asks for it.',
+  'advisor.mix.warning.sour-start':
+    'It may start sour: half of it or more is {materials}. Sour stuff that grows warm all but stops rotting: mix it well with coarse dry stuff and ripe compost, and give it air.',
+  'advisor.mix.warning.grass-mats':
+    'The air told is that of stuff freshly laid. Fresh grass clippings mat within days: keep them in layers under about {depth} with dry stuff between, fork them together at once, or let them wilt for a day or two first.',
 
   'advisor.card.role.base': 'Base',
   'advisor.card.role.dry': 'Dry',

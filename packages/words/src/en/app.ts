@@ -316,6 +316,10 @@ export const appEn = {
   'app.mix.again': 'Back, and try again',
   'app.mix.noSolver':
     'The part that works out mixes could not be loaded. What you said at the bins is kept; try again, with a signal if this is the first time.',
+  'app.mix.others': 'Or lay another',
+  'app.mix.first': 'Least to fetch: the first answer again.',
+  'app.mix.starters': 'A starter’s worth',
+  'app.mix.more': 'Second figures',
   'app.mix.short': 'What is short',
   'app.mix.mend': 'What would mend it',
   'app.mix.warn': 'What to watch',

@@ -27,12 +27,17 @@ export const cliEn = {
   'cli.mix.half': 'count in half measures too',
   'cli.mix.exact': 'judge exactly these amounts, without choosing among them',
   'cli.mix.water': 'water poured on, with --exact',
+  'cli.mix.one': 'the one answer only, without the others that are as reasonable',
+  'cli.mix.full': 'tell the second figures too: degradable C:N, nitrogen at risk, settling, salt, pH',
+  'cli.mix.others': 'Other answers, each with at least a third other stuff by dry mass; the first fetches nothing:',
+  'cli.mix.buildOther': 'To build it: loamwright build --aim {aim}',
   'cli.mix.next': 'To write it down and have its build card: loamwright build --bay BAY',
   'cli.build': 'Write down a heap built from the last mix, or from amounts given here, and print its build card.',
   'cli.build.stuff': 'what went in, from the ground up; left out, the last mix',
   'cli.build.name': 'what to call the heap',
   'cli.build.bay': 'the bay it stands in: its name, or its inside as 1.2x1.2x1m',
   'cli.build.water': 'water poured on while building',
+  'cli.build.aim': 'build another answer of the last mix: hottest, keeps-nitrogen',
   'cli.build.cardOnly': 'print the card and write nothing down',
   'cli.feed': 'Write down a pail tipped into a standing heap, with what covered it.',
   'cli.feed.heap': 'the heap, by its name',
@@ -221,6 +226,9 @@ export const cliEn = {
     'How large that bay is, is not written down. Write it down (loamwright log bay NAME 1.2x1.2x1m), or give its inside with {path}.',
   'problem.no-last-mix':
     'There is no mix to build from yet. Mix first (loamwright mix straw=9buckets …), or give the amounts here.',
+  'problem.no-such-aim':
+    'The last mix has no answer for {path} {found}.{offers, plural, =0 { It has the one answer only.} other { It has: {wanted}.}}',
+  'problem.aim-with-stuff': '{path} takes one of the answers of the last mix, so no amounts go with it.',
   'problem.mix-empty':
     'The last mix uses nothing, so there is nothing to build. Mix again with more to choose from, or give the amounts here.',
 } as const;

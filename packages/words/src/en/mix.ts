@@ -16,8 +16,6 @@ export const mixEn = {
   'mix.cost.freeAirSpace_pctVolume.too-high': 'Very open: it loses its heat and dries. Treading it in a little helps.',
   'mix.cost.density_kgPerM3AsIs.too-low': 'Very light: it loses its heat and dries. It will settle.',
   'mix.cost.density_kgPerM3AsIs.too-high': 'Heavy: it presses its own air out.',
-  'mix.degradable':
-    'With only the carbon that rots in one composting, C:N is {ratio}. It is a second figure: woody stuff gives its carbon late.',
   'mix.packing':
     'Mixing, heaping and wetting take about a seventh off the buckets’ volume. Try it with a bucket of your own mix.',
   'mix.water.add-water':

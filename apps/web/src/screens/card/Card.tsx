@@ -29,7 +29,10 @@ export default function CardPage(): ReactNode {
   const { holding } = useBook().leaf;
   const { sheet } = useRoute();
   const [starter, setStarter] = useState<StarterId | null>(null);
-  const worked = useMix(useMemo(() => solveInput(bins, measures_L, holding), [bins, measures_L, holding]));
+  const worked = useMix(
+    useMemo(() => solveInput(bins, measures_L, holding), [bins, measures_L, holding]),
+    bins.aim,
+  );
   const measure = system === 'us' ? 'bucket-5gal' : 'bucket-20l';
   const input = useMemo((): BuildCardInput | null => {
     if (worked.is !== 'worked') return null;

@@ -1,5 +1,5 @@
 import { buildCardReport, type MixReport, mixReport } from '@loamwright/advisor';
-import type { MixSolution } from '@loamwright/science';
+import type { MixSolution, MixSolveInput } from '@loamwright/science';
 import { type ReactNode, useMemo } from 'react';
 import { useSettings } from '../../device/settings.ts';
 import { useBook } from '../../keep/useBook.ts';
@@ -13,21 +13,29 @@ import { openSheet, to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import { MixSheets } from './MixSheets.tsx';
 import { NoMix } from './NoMix.tsx';
+import { Others } from './Others.tsx';
 
 /** What to lay, how much of each, and why. */
 export default function MixPage(): ReactNode {
   const bins = useBins();
   const { measures_L } = useSettings();
   const { holding } = useBook().leaf;
-  const worked = useMix(useMemo(() => solveInput(bins, measures_L, holding), [bins, measures_L, holding]));
+  const input = useMemo(() => solveInput(bins, measures_L, holding), [bins, measures_L, holding]);
+  const worked = useMix(input, bins.aim);
   if (worked.is !== 'worked') return <NoMix worked={worked} onAgain={tryAgain} />;
-  return <MixAnswer bins={bins} solution={worked.solution} />;
+  return <MixAnswer bins={bins} input={input} solution={worked.solution} />;
 }
 
-function MixAnswer({ bins, solution }: { readonly bins: Bins; readonly solution: MixSolution }): ReactNode {
+interface AnswerProperties {
+  readonly bins: Bins;
+  readonly input: MixSolveInput;
+  readonly solution: MixSolution;
+}
+
+function MixAnswer({ bins, input, solution }: AnswerProperties): ReactNode {
   const speaker = useSpeaker();
   const { holding } = useBook().leaf;
-  const report = useMemo(() => mixReport(solution, holding), [solution, holding]);
+  const report = useMemo(() => mixReport(solution, holding, input.season), [solution, holding, input.season]);
   const buildable = report.use.length > 0;
   return (
     <Page
@@ -41,13 +49,19 @@ function MixAnswer({ bins, solution }: { readonly bins: Bins; readonly solution:
       <p className="answer">
         <Sentence
           saying={report.answer}
-          touchable={({ place }) => /^stuff\[\d+\]\.amount/u.test(place) || place === 'water'}
+          touchable={({ place }) => place === 'water' || isOnHand(report, place)}
           onTouch={({ place }) => openSheet(place === 'water' ? 'water' : `stuff:${stuffAt(report, place)}`)}
         />
       </p>
       {buildable && <Picture bins={bins} solution={solution} />}
+      <Others input={input} aim={bins.aim} />
       <Plain title={speaker.say('app.mix.short')} lines={report.lacks.map((said) => speaker.tell(said))} />
-      <Plain title={speaker.say('app.mix.mend')} lines={report.mends.map((said) => speaker.tell(said))} />
+      <Plain
+        title={speaker.say('app.mix.mend')}
+        lines={[...report.mends, ...(report.passedOver === null ? [] : [report.passedOver])].map((said) =>
+          speaker.tell(said),
+        )}
+      />
       <Plain title={speaker.say('app.mix.warn')} lines={report.warnings.map((said) => speaker.tell(said))} />
       <Plain title={speaker.say('app.mix.beliefs')} lines={report.beliefs.map(({ said }) => speaker.tell(said))} />
       <section className="section">
@@ -73,15 +87,21 @@ function MixAnswer({ bins, solution }: { readonly bins: Bins; readonly solution:
           .filter(({ permit }) => permit.permit !== 'allowed')
           .map(({ permit }) => speaker.tell(permit.said))}
       />
+      <Plain title={speaker.say('app.mix.starters')} lines={report.starters.map((said) => speaker.tell(said))} />
+      <Plain title={speaker.say('app.mix.more')} lines={report.more.map((said) => speaker.tell(said))} />
       <Cautions ids={report.cautions} />
       <MixSheets bins={bins} solution={solution} report={report} />
     </Page>
   );
 }
 
-/** `stuff[2].amount` is the third of what goes in: its place in the stock. */
-function stuffAt(report: MixReport, place: string): number {
-  return report.use[Number(/\[(\d+)\]/u.exec(place)?.[1] ?? -1)]?.stock ?? -1;
+/** `stuff[2].amount` is the third of what goes in: its place in the stock; null for what is to be fetched. */
+function stuffAt(report: MixReport, place: string): number | null {
+  return report.use[Number(/^stuff\[(\d+)\]\.amount/u.exec(place)?.[1] ?? -1)]?.stock ?? null;
+}
+
+function isOnHand(report: MixReport, place: string): boolean {
+  return stuffAt(report, place) !== null;
 }
 
 function Picture({ bins, solution }: { readonly bins: Bins; readonly solution: MixSolution }): ReactNode {
