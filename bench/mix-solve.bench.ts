@@ -25,6 +25,8 @@ const GLPK_LIMIT_S = 2;
 const COMPARED = 12;
 /** Materials of the small programmes, which both can prove. */
 const FEW = 4;
+/** The first answer by itself. */
+const ALONE = { mend: false, alternatives: false } as const;
 
 /** Quarry Lane in October: what twelve materials there are, in buckets of 20 L. */
 const stock: readonly (readonly [material: string, buckets: number])[] = [
@@ -81,6 +83,14 @@ function time(input: MixSolveInput): number {
   return performance.now() - from;
 }
 
+/** How many other answers there are; undefined where the first is not well off. */
+function othersIn(input: MixSolveInput): number | undefined {
+  const outcome = mixSolve.run(input, { draws, solver: highs });
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
+  const { standing, alternatives } = outcome.value;
+  return standing === 'good' || standing === 'fair' ? alternatives.length : undefined;
+}
+
 function show(what: string, values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   const at = (share: number): number =>
@@ -95,14 +105,20 @@ process.stdout.write(
   `mix-solve, 12 materials, ${VARIANTS} stocks (seed ${SEED}); solver loaded in ${loaded_ms.toFixed(0)} ms\n`,
 );
 process.stdout.write(
-  `first answer of all, cold: ${time({ ...variants[0], stock: variants[0]?.stock ?? [], mend: false }).toFixed(0)} ms\n`,
+  `first answer of all, cold: ${time({ ...variants[0], stock: variants[0]?.stock ?? [], ...ALONE }).toFixed(0)} ms\n`,
 );
-for (const input of variants.slice(0, WARM_UP)) time({ ...input, mend: false });
+for (const input of variants.slice(0, WARM_UP)) time({ ...input, ...ALONE });
 
 solved.length = 0;
-const bare_ms = variants.map((input) => time({ ...input, mend: false }));
+const bare_ms = variants.map((input) => time({ ...input, ...ALONE }));
 const base = solved.splice(0);
-const full_ms = variants.map((input) => time(input));
+const mended_ms = variants.map((input) => time({ ...input, alternatives: false }));
+/** Only where the first answer is well off are others sought: their time is told apart. */
+const withOthers = variants.filter((input) => othersIn({ ...input, ...ALONE }) !== undefined);
+solved.length = 0;
+const others_ms = withOthers.map((input) => time({ ...input, mend: false }));
+const leaning = solved.splice(0).filter(({ problem }) => problem.gap !== undefined);
+const told = withOthers.map((input) => othersIn({ ...input, mend: false }) ?? 0);
 
 process.stdout.write(`${''.padEnd(62)}     median        p95\n`);
 const base_ms = show(
@@ -114,7 +130,18 @@ show(
   base.map(({ cpu_ms }) => cpu_ms),
 );
 show('answer with its balance over 256 draws', bare_ms);
-show('answer with what would mend it', full_ms);
+show('answer with what would mend it', mended_ms);
+show(
+  'another answer (one programme)',
+  leaning.map(({ ms }) => ms),
+);
+show(
+  'the same, processor time',
+  leaning.map(({ cpu_ms }) => cpu_ms),
+);
+show(`answer with its others, of the ${withOthers.length} stocks with a good or fair one`, others_ms);
+const count = (n: number): number => told.filter((others) => others === n).length;
+process.stdout.write(`others told: two in ${count(2)}, one in ${count(1)}, none in ${count(0)} of them\n`);
 
 if (base_ms > BUDGET_MS) {
   process.stdout.write(`over the budget of ${BUDGET_MS} ms\n`);
@@ -123,7 +150,7 @@ if (base_ms > BUDGET_MS) {
 
 if (spawnSync('glpsol', ['--version']).status === 0) {
   variants.forEach(({ stock: lines, ...rest }) => {
-    time({ ...rest, stock: lines.slice(0, FEW), mend: false });
+    time({ ...rest, stock: lines.slice(0, FEW), ...ALONE });
   });
   compareWithGlpk(solved.slice(-VARIANTS), FEW);
   compareWithGlpk(base, stock.length);

@@ -1,6 +1,6 @@
 export type { ActMark } from './act-marks.ts';
-export { type BedFillReport, bedFillReport } from './bed-fill-report.ts';
 export { type BalanceReport, balanceReport, type JudgedWords } from './balance-report.ts';
+export { type BedFillReport, bedFillReport } from './bed-fill-report.ts';
 export type { BeliefSaid } from './belief-words.ts';
 export type { PartWords } from './blend-words.ts';
 export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';

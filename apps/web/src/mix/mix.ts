@@ -27,6 +27,8 @@ export type Worked =
   | { readonly is: 'no-solver'; readonly why: string };
 
 const worked = new Map<string, Promise<Worked>>();
+/** Those that are there already: to choose among them the page need not wait, and keeps its place. */
+const done = new Map<string, Worked>();
 
 /** The question to the solver that what was said at the bins comes to. */
 export function solveInput(bins: Bins, ownSizes: OwnMeasures, holding: Holding): MixSolveInput {
@@ -42,7 +44,7 @@ export function solveInput(bins: Bins, ownSizes: OwnMeasures, holding: Holding):
 }
 
 /** The month on this device. Where on earth it is nobody has said: north of the equator, as the answer tells. */
-export function seasonNow(): Season {
+function seasonNow(): Season {
   return { month: new Date().getMonth() + 1, hemisphere: 'north' };
 }
 
@@ -57,7 +59,9 @@ function stockLine({ material, amount, wish }: BinItem, holding: Holding): Stock
  * alone, unless another was chosen.
  */
 export function useMix(input: MixSolveInput, aim: Aim | null): Worked {
-  const found = use(workOnce(aim === null ? { ...input, alternatives: false } : input));
+  const alone = { ...input, alternatives: false };
+  const known = done.get(JSON.stringify(input)) ?? (aim === null ? done.get(JSON.stringify(alone)) : undefined);
+  const found = known ?? use(workOnce(aim === null ? alone : input));
   if (found.is !== 'worked' || aim === null) return found;
   return { is: 'worked', solution: withAim(found.solution, aim) ?? found.solution };
 }
@@ -80,14 +84,18 @@ export function useOthers(input: MixSolveInput): readonly Alternative[] {
 
 function workOnce(input: MixSolveInput): Promise<Worked> {
   const key = JSON.stringify(input);
-  const known = worked.get(key) ?? work(input);
-  worked.set(key, known);
-  return known;
+  const known = worked.get(key);
+  if (known !== undefined) return known;
+  const working = work(input);
+  worked.set(key, working);
+  void working.then((found) => done.set(key, found));
+  return working;
 }
 
 /** Forgets the mixes that could not be worked out, so that they are tried again. */
 export function tryAgain(): void {
   worked.clear();
+  done.clear();
 }
 
 async function work(input: MixSolveInput): Promise<Worked> {

@@ -316,8 +316,8 @@ export const appEn = {
   'app.mix.again': 'Back, and try again',
   'app.mix.noSolver':
     'The part that works out mixes could not be loaded. What you said at the bins is kept; try again, with a signal if this is the first time.',
-  'app.mix.others': 'Or lay another',
-  'app.mix.first': 'Least to fetch: the first answer again.',
+  'app.mix.others': 'Which of these to lay',
+  'app.mix.first': 'Least to fetch: only what is here.',
   'app.mix.starters': 'A starter’s worth',
   'app.mix.more': 'Second figures',
   'app.mix.short': 'What is short',

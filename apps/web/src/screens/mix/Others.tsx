@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { useBook } from '../../keep/useBook.ts';
 import { putAim } from '../../mix/draft.ts';
 import { useOthers } from '../../mix/mix.ts';
+import { Choices } from '../../parts/Choices.tsx';
 import { useSpeaker } from '../../shell/words.tsx';
 
 interface Properties {
@@ -11,7 +12,9 @@ interface Properties {
   readonly aim: Aim | null;
 }
 
-/** Other answers, a sentence each; touching one lays it in the place of the first. They come when they are found. */
+const FIRST = 'first';
+
+/** The answers there are, a sentence each: the one that is chosen is the mix that is laid. They come when they are found. */
 export function Others({ input, aim }: Properties): ReactNode {
   const speaker = useSpeaker();
   const { holding } = useBook().leaf;
@@ -19,25 +22,15 @@ export function Others({ input, aim }: Properties): ReactNode {
   if (others.length === 0) return null;
   return (
     <section className="section">
-      <h2>{speaker.say('app.mix.others')}</h2>
-      <ul className="lines">
-        {aim !== null && (
-          <li>
-            <button type="button" onClick={() => putAim(null)}>
-              {speaker.say('app.mix.first')}
-            </button>
-          </li>
-        )}
-        {others
-          .filter((other) => other.aim !== aim)
-          .map((other) => (
-            <li key={other.aim}>
-              <button type="button" onClick={() => putAim(other.aim)}>
-                {speaker.tell(tradeOffWords(other, holding))}
-              </button>
-            </li>
-          ))}
-      </ul>
+      <Choices<Aim | typeof FIRST>
+        legend={speaker.say('app.mix.others')}
+        options={[
+          { value: FIRST, text: speaker.say('app.mix.first') },
+          ...others.map((other) => ({ value: other.aim, text: speaker.tell(tradeOffWords(other, holding)) })),
+        ]}
+        value={others.find((other) => other.aim === aim)?.aim ?? FIRST}
+        onChange={(chosen) => putAim(chosen === FIRST ? null : chosen)}
+      />
     </section>
   );
 }
