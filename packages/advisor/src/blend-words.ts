@@ -5,7 +5,7 @@ import { bulk, liquid, say, sayOf } from './saying.ts';
 
 /** One stuff of a blend in words. */
 export interface PartWords {
-  readonly part: string;
+  readonly part: PartAmount['part'];
   readonly share_pctVolume: number;
   /** "1½ buckets (28 L) of leaf mould"; the volume can be touched. */
   readonly said: Saying;

@@ -11,6 +11,8 @@ const Mix = lazy(() => import('../screens/mix/Mix.tsx'));
 const Card = lazy(() => import('../screens/card/Card.tsx'));
 const Heaps = lazy(() => import('../screens/heaps/Heaps.tsx'));
 const Heap = lazy(() => import('../screens/heap/Heap.tsx'));
+const Potting = lazy(() => import('../screens/blend/Potting.tsx'));
+const FillBed = lazy(() => import('../screens/blend/FillBed.tsx'));
 const Daybook = lazy(() => import('../screens/daybook/Daybook.tsx'));
 
 /** The page for the address. Before a daybook is begun there is only the first page, and what the program is. */
@@ -34,6 +36,10 @@ function pageFor(first: string, path: readonly string[]): ReactNode {
       return <Heap key={second} heap={second ?? ''} page={third ?? ''} />;
     case 'daybook':
       return <Daybook entry={second} page={third} />;
+    case 'potting':
+      return <Potting />;
+    case 'fill-bed':
+      return <FillBed />;
     case 'settings':
       return <Settings />;
     case 'about':

@@ -78,6 +78,16 @@ export default function BinsPage(): ReactNode {
           onTouch={() => openSheet('bay')}
         />
       </p>
+      <p>
+        <a className="word" href={to('potting')}>
+          {speaker.say('app.bins.potting')}
+        </a>
+      </p>
+      <p>
+        <a className="word" href={to('fill-bed')}>
+          {speaker.say('app.bins.fillBed')}
+        </a>
+      </p>
       {sheet !== null && (
         <Suspense fallback={null}>
           <BinsSheets sheet={sheet} />
