@@ -126,7 +126,7 @@ describe('every screen of the app', () => {
     await tabTo(page, 'Say what is here');
     await page.keyboard.press('Enter');
     await page.getByRole('searchbox').and(page.locator(':focus')).waitFor();
-    await page.keyboard.type('grounds');
+    await page.keyboard.type('coffee grounds');
     await page.getByRole('option', { name: 'coffee grounds' }).waitFor();
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
