@@ -19,6 +19,7 @@ import { reckon } from './commands/reckon.ts';
 import { size } from './commands/size.ts';
 import { start } from './commands/start.ts';
 import { take } from './commands/take.ts';
+import { why } from './commands/why.ts';
 import { makeDemo } from './demo.ts';
 import { type CommonOptions, openSession, type Session, type Surroundings } from './session.ts';
 import { wrap } from './terminal.ts';
@@ -247,6 +248,20 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
   command('heap', 'cli.heap')
     .argument('[name]', say('cli.heap.name'))
     .action((name, options) => run(options, (session) => heap(name, session)));
+
+  command('why', 'cli.why')
+    .argument('[heap]', say('cli.why.heap'))
+    .option('--size <size>', say('cli.why.size'))
+    .option('--squeeze <feel>', say('cli.log.squeeze'))
+    .option('--smell <smell>', say('cli.log.smell'))
+    .option('--reading <temperature>', say('cli.why.reading'))
+    .option('--in <stuff...>', say('cli.why.in'))
+    .option('--built <time>', say('cli.why.built'))
+    .option('--turned <time>', say('cli.why.turned'))
+    .option('--hottest <temperature>', say('cli.why.hottest'))
+    .option('--food <yes or no>', say('cli.why.food'))
+    .option('--air <temperature>', say('cli.log.air'))
+    .action((name, options) => run(options, (session) => why(name, options, session)));
 
   command('size', 'cli.size')
     .argument('<size>', say('cli.size.size'))

@@ -45,17 +45,24 @@ function isInside({ point }: ProbeReading): boolean {
 export function readingInput(heap: Heap, reading: ProbeReading, readings: readonly ProbeReading[]): ReadingInput {
   const { body, entry } = reading.told;
   const at = entry.happened;
-  const size = heap.built?.body.mix;
   return {
     temp_degC: reading.temp_degC,
     point: reading.point,
     depth_m: body.depth_m,
     air_degC: body.ambient_degC,
     earlier: readings.flatMap((other) => earlierOf(other, at)),
-    age_days: Math.max(0, daysFrom(heap.begun, at)),
-    sinceTurn_days: since(heap, at, stirring),
     sinceWater_days: since(heap, at, ['watered']),
     sinceFeed_days: since(heap, at, ['heap-fed']),
+    ...knownAt(heap, at),
+  };
+}
+
+/** What the daybook knows of a heap at a moment, whether it was read or not. */
+export function knownAt(heap: Heap, at: string): KnownOfHeap {
+  const size = heap.built?.body.mix;
+  return {
+    age_days: Math.max(0, daysFrom(heap.begun, at)),
+    sinceTurn_days: since(heap, at, stirring),
     squeeze: lately(heap, at, 'squeeze'),
     smell: lately(heap, at, 'smell'),
     volume_m3: isAsBuilt(heap) ? (size?.volume_m3 ?? boxOf(heap)) : undefined,
@@ -63,6 +70,11 @@ export function readingInput(heap: Heap, reading: ProbeReading, readings: readon
     holdsManure: holdsManure(heap.layers),
   };
 }
+
+type KnownOfHeap = Pick<
+  ReadingInput,
+  'age_days' | 'sinceTurn_days' | 'squeeze' | 'smell' | 'volume_m3' | 'carbonToNitrogen' | 'holdsManure'
+>;
 
 const stirring: readonly HeapAct['kind'][] = ['turned', 'combined', 'split', 'screened'];
 

@@ -5,6 +5,8 @@ export type { BeliefSaid } from './belief-words.ts';
 export type { PartWords } from './blend-words.ts';
 export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';
 export { type CalculationReport, calculationReport, type FieldRow } from './calculation-report.ts';
+export { coldInput, standsCold } from './cold-input.ts';
+export { type ColdReport, coldReport } from './cold-report.ts';
 export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
 export { entrySaying } from './entry-saying.ts';
 export {

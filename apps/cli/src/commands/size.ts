@@ -17,7 +17,7 @@ export interface SizeOptions {
 
 /** `loamwright size`: whether a heap or a bin of a size keeps a hot core, and whether straw walls would do it. */
 export async function size(typed: string, options: SizeOptions, session: Session): Promise<Outcome<Answer>> {
-  const read = await readSize(typed, session);
+  const read = await readHeapSize(typed, session);
   const { system } = session.speaker;
   const air =
     options.air === undefined ? good(undefined) : readMeasurement(options.air, 'temperature', '--air', system);
@@ -40,7 +40,8 @@ export async function size(typed: string, options: SizeOptions, session: Session
   return good({ value: { input, ...found.value }, text: sizeText(sizeReport(input, found.value), session) });
 }
 
-async function readSize(typed: string, session: Session): Promise<Outcome<HeatToHoldInput['size']>> {
+/** `1.2x1.2x1.2m`, `0.76m3`, or a bay by its name. Problems: `heap-size-unreadable`, `bay-unmeasured`. */
+export async function readHeapSize(typed: string, session: Session): Promise<Outcome<HeatToHoldInput['size']>> {
   const box = readBaySize(typed, session.speaker.system);
   if (box !== undefined) return good(box);
   const volume = /\p{L}/u.test(typed) ? readQuantity(typed.slice(0, 40), 'volume', 'm3') : undefined;

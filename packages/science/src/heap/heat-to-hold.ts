@@ -102,16 +102,19 @@ const SMALLEST_SIDE_M = 0.1;
 const LARGEST_SIDE_M = 100;
 const side = z.number().min(SMALLEST_SIDE_M).max(LARGEST_SIDE_M);
 
+/** The size of a heap or a bin, as a box or a volume. */
+export const heapSizeSchema: z.ZodType<HeatToHoldInput['size']> = z.union([
+  z.strictObject({ width_m: side, depth_m: side, height_m: side }),
+  z.strictObject({
+    volume_m3: z
+      .number()
+      .min(SMALLEST_SIDE_M ** 3)
+      .max(LARGEST_SIDE_M ** 3),
+  }),
+]);
+
 const input: z.ZodType<HeatToHoldInput> = z.strictObject({
-  size: z.union([
-    z.strictObject({ width_m: side, depth_m: side, height_m: side }),
-    z.strictObject({
-      volume_m3: z
-        .number()
-        .min(SMALLEST_SIDE_M ** 3)
-        .max(LARGEST_SIDE_M ** 3),
-    }),
-  ]),
+  size: heapSizeSchema,
   insulated: z.boolean().optional().meta({ description: 'Whether sides and top are insulated already.' }),
   air_degC: z.number().min(-60).max(60).optional().meta({ description: 'Mean of the coldest weeks, °C.' }),
   core_degC: z.number().min(0).max(80).optional().meta({ description: 'What the core is to hold, °C.' }),

@@ -1,5 +1,6 @@
 import { type ListedCalculation, listed } from '../catalogue/index.ts';
 import { heatToHold } from './heat-to-hold.ts';
+import { notHeating } from './not-heating.ts';
 import { readingPlausibility } from './plausibility.ts';
 import { readingMeaning } from './reading-meaning.ts';
 
@@ -13,6 +14,8 @@ export {
   temperatureBandOf,
   temperatureBands,
 } from './bands.ts';
+export type { ColdActId, ColdAmount } from './cold-act.ts';
+export type { ColdCauseId, ColdCheckId, ColdObservationId } from './cold-odds.ts';
 export type { Box } from './heat-shape.ts';
 export {
   type HeatToHold,
@@ -23,6 +26,8 @@ export {
   type SizeInSeason,
   type SizeNoteId,
 } from './heat-to-hold.ts';
+export { type ColdCause, type NotHeating, notHeating } from './not-heating.ts';
+export type { NotHeatingInput } from './not-heating-input.ts';
 export type { EarlierReading, HeapSmell, ProbePoint, ReadingInput, SqueezeGrade } from './observed.ts';
 export {
   type OddCode,
@@ -41,4 +46,5 @@ export const heapCalculations: readonly ListedCalculation[] = [
   listed(readingMeaning),
   listed(readingPlausibility),
   listed(heatToHold),
+  listed(notHeating),
 ];

@@ -40,6 +40,17 @@ export interface ReadingInput {
   readonly holdsManure?: boolean | undefined;
 }
 
+export const squeezeSchema: z.ZodType<SqueezeGrade> = z.enum(['streams', 'drops', 'holds', 'crumbles', 'dusty']);
+export const heapSmellSchema: z.ZodType<HeapSmell> = z.enum([
+  'none',
+  'earthy',
+  'ammonia',
+  'sour',
+  'rotten',
+  'musty',
+  'smoke',
+]);
+
 const probePointSchema: z.ZodType<ProbePoint> = z.enum(['core', 'middle', 'edge', 'top', 'bottom']);
 
 const ONE_MINUTE_DAYS = 1 / 1440;
@@ -68,8 +79,8 @@ export const readingInput: z.ZodType<ReadingInput> = z.strictObject({
   sinceTurn_days: days.optional(),
   sinceWater_days: days.optional(),
   sinceFeed_days: days.optional(),
-  squeeze: z.enum(['streams', 'drops', 'holds', 'crumbles', 'dusty']).optional(),
-  smell: z.enum(['none', 'earthy', 'ammonia', 'sour', 'rotten', 'musty', 'smoke']).optional(),
+  squeeze: squeezeSchema.optional(),
+  smell: heapSmellSchema.optional(),
   freshFood: z
     .boolean()
     .optional()

@@ -290,6 +290,8 @@ export const appEn = {
   'app.heap.noPicture': 'Its temperatures will stand here as a line once somebody has read them.',
   'app.heap.strokes': 'Strokes at the foot: {what}.',
   'app.heap.strokes.of': '{what} {count, number} times',
+  'app.heap.cold': 'Why it does not heat',
+  'app.heap.cold.if': 'If that is so: {act}',
   'app.heap.meaning': 'What the last reading means',
   'app.heap.bands': 'The published bands it lies in',
   'app.heap.band': '{low} to {high}: {words} ({source})',

@@ -5,6 +5,7 @@ import { blendEn } from './blend.ts';
 import { calculationsEn } from './calculations.ts';
 import { cautionsEn } from './cautions.ts';
 import { cliEn } from './cli.ts';
+import { coldEn } from './cold.ts';
 import { coreEn } from './core.ts';
 import { daybookEn } from './daybook.ts';
 import { exchangeEn } from './exchange.ts';
@@ -24,6 +25,7 @@ type En = typeof advisorEn &
   typeof calculationsEn &
   typeof cautionsEn &
   typeof cliEn &
+  typeof coldEn &
   typeof coreEn &
   typeof daybookEn &
   typeof exchangeEn &
@@ -45,6 +47,7 @@ export const en: En = {
   ...calculationsEn,
   ...cautionsEn,
   ...cliEn,
+  ...coldEn,
   ...coreEn,
   ...daybookEn,
   ...exchangeEn,

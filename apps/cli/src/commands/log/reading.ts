@@ -16,8 +16,8 @@ export interface ReadingRead {
 }
 
 const points: readonly Point[] = ['core', 'middle', 'edge', 'top', 'bottom'];
-const squeezes: readonly Squeeze[] = ['streams', 'drops', 'holds', 'crumbles', 'dusty'];
-const smells: readonly Smell[] = ['none', 'earthy', 'ammonia', 'sour', 'rotten', 'musty', 'smoke'];
+export const squeezes: readonly Squeeze[] = ['streams', 'drops', 'holds', 'crumbles', 'dusty'];
+export const smells: readonly Smell[] = ['none', 'earthy', 'ammonia', 'sour', 'rotten', 'musty', 'smoke'];
 
 const MS_PER_DAY = 86_400_000;
 

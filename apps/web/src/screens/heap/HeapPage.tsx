@@ -1,6 +1,6 @@
-import { type HeapReport, heapReport } from '@loamwright/advisor';
+import { type HeapReport, heapReport, standsCold } from '@loamwright/advisor';
 import type { Heap } from '@loamwright/daybook';
-import { type ReactNode, useMemo } from 'react';
+import { lazy, type ReactNode, Suspense, useMemo } from 'react';
 import { now } from '../../keep/time.ts';
 import { useBook } from '../../keep/useBook.ts';
 import { needs } from '../../mix/needs.ts';
@@ -15,6 +15,8 @@ import { HeapPicture } from './HeapPicture.tsx';
 import { ReadingMeaning } from './ReadingMeaning.tsx';
 import { StuffPicture } from './StuffPicture.tsx';
 
+const WhyCold = lazy(() => import('./WhyCold.tsx'));
+
 const dids = ['turned', 'watered', 'fed', 'covered', 'note'] as const;
 
 /** How a heap is, why, and the one thing to do. */
@@ -24,6 +26,7 @@ export function HeapPage({ heap }: { readonly heap: Heap }): ReactNode {
   const reported = useMemo(() => heapReport(holding, heap.id, now(), needs), [holding, heap.id]);
   if (!reported.ok) throw new RangeError(`no report on the heap ${heap.id}`);
   const report = reported.value;
+  const isCold = standsCold(heap, now());
   const begun = sayDate(speaker, report.begun);
   return (
     <Page
@@ -56,8 +59,17 @@ export function HeapPage({ heap }: { readonly heap: Heap }): ReactNode {
           ))}
         </p>
       </nav>
+      {isCold && (
+        <Suspense fallback={null}>
+          <WhyCold heap={heap} holding={holding} shown={report.cautions} />
+        </Suspense>
+      )}
       {report.reading !== null && (
-        <ReadingMeaning words={report.reading} headline={speaker.tell(report.headline)} checks={report.act.checks} />
+        <ReadingMeaning
+          words={report.reading}
+          headline={speaker.tell(report.headline)}
+          checks={isCold ? [] : report.act.checks}
+        />
       )}
       <section className="section">
         <h2>{speaker.say('app.heap.safety')}</h2>

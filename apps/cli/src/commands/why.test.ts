@@ -1,0 +1,59 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { flat, type Garden, garden } from '../testing/garden.ts';
+
+let home: Garden;
+beforeEach(() => {
+  home = garden();
+});
+afterEach(() => home.remove());
+
+describe('why', () => {
+  it('O03 of the question bank: with nothing known, three things to look at and no list of everything', async () => {
+    const { code, out } = await home.run(['why', '--units', 'us']);
+    expect(code).toBe(0);
+    expect(out.match(/^- /gmu)).toHaveLength(3);
+    const text = flat(out);
+    expect(text).toMatch(/how wide and how high.*Squeeze a handful.*what went in/u);
+    for (const figure of ['3 × 3 × 3 ft', 'a few drops', 'C:N 25 to 40']) expect(text).toContain(figure);
+    expect(text).toContain('own judgement');
+  });
+
+  it('with options only: the likeliest cause, why, and one act with its amount', async () => {
+    const args = ['why', '--size', '3x3x3ft', '--squeeze', 'dusty', '--built', '2 weeks ago', '--units', 'us'];
+    const text = flat((await home.run(args)).out);
+    expect(text).toContain('Likeliest it is too dry, about 8 in 10.');
+    expect(text).toMatch(/pour on about \d+ gal/u);
+    expect(text).toContain('What speaks for it: the squeeze.');
+  });
+
+  it('from the daybook, and what is said goes before it', async () => {
+    const built = ['build', 'leaves=10bags', '--name', 'Leaf heap', '--bay', '1x1x1m', '--when', '2 weeks ago'];
+    await home.run([...built, '--units', 'metric']);
+    await home.run(['log', 'Leaf heap', '18C', '--squeeze', 'crumbles', '--air', '12C', '--when', '5 days ago']);
+    const { value } = await home.json(['why', 'leaf heap']);
+    expect(value).toMatchObject({ input: { squeeze: 'crumbles', temp_degC: 18, air_degC: 12 }, decision: 'act' });
+    const [{ cause = '' } = {}] = (value as { causes: readonly { cause?: string }[] }).causes;
+    expect(['too-dry', 'little-nitrogen']).toContain(cause);
+    const poorer = await home.json(['why', 'leaf heap', '--squeeze', 'drops']);
+    expect(poorer.value).toMatchObject({ causes: [{ cause: 'little-nitrogen' }], act: 'add-nitrogen' });
+  });
+
+  it('what may burn is told first, with its caution', async () => {
+    const text = flat((await home.run(['why', '--reading', '185F', '--squeeze', 'dusty'])).out);
+    expect(text).toContain('it may be on fire');
+    expect(text).toContain('! Fire');
+    expect(flat((await home.run(['why', '--reading', '50C'])).out)).toContain('it is at work');
+  });
+
+  it.each([
+    [['why', 'nowhere'], 'nowhere'],
+    [['why', '--squeeze', 'soggy'], 'streams, drops'],
+    [['why', '--size', 'huge'], 'can’t be read'],
+    [['why', '--built', 'once'], 'once'],
+    [['why', '--in', 'dog mess=1 bucket'], 'must never go on a heap'],
+  ])('%j is asked again', async (args, words) => {
+    const { code, err } = await home.run(args);
+    expect(code).toBe(2);
+    expect(flat(err)).toContain(words);
+  });
+});

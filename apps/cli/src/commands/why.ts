@@ -1,0 +1,120 @@
+import { type ColdReport, coldInput, coldReport, stuffed } from '@loamwright/advisor';
+import { epoch_ms } from '@loamwright/daybook';
+import {
+  bad,
+  createDraws,
+  good,
+  type NotHeatingInput,
+  notHeating,
+  type Outcome,
+  type Problem,
+} from '@loamwright/science';
+import type { Answer } from '../answer.ts';
+import { readBook } from '../book.ts';
+import { readIngredients } from '../grammar/ingredient.ts';
+import { readMeasurement } from '../grammar/measurement.ts';
+import { readWhen } from '../grammar/when.ts';
+import { namesOf } from '../holding.ts';
+import type { Session } from '../session.ts';
+import { subjectNamed } from '../subject.ts';
+import { page } from '../text.ts';
+import { cautionText } from './heap.ts';
+import { smells, squeezes } from './log/reading.ts';
+import { readHeapSize } from './size.ts';
+
+export interface WhyOptions {
+  readonly size?: string | undefined;
+  readonly squeeze?: string | undefined;
+  readonly smell?: string | undefined;
+  readonly reading?: string | undefined;
+  readonly in?: readonly string[] | undefined;
+  readonly built?: string | undefined;
+  readonly turned?: string | undefined;
+  readonly hottest?: string | undefined;
+  readonly food?: string | undefined;
+  readonly air?: string | undefined;
+}
+
+/** `loamwright why`: why a heap does not heat, from the daybook, from options, or from both; what is said goes first. */
+export async function why(typed: string | undefined, options: WhyOptions, session: Session): Promise<Outcome<Answer>> {
+  const book = await readBook(session);
+  if (!book.ok) return book;
+  const { holding } = book.value;
+  const id = typed === undefined ? good(undefined) : subjectNamed(holding, 'heap', typed);
+  if (!id.ok) return id;
+  const heap = id.value === undefined ? undefined : holding.heaps.get(id.value);
+  const names = namesOf(session, holding);
+  const size = options.size === undefined ? good(undefined) : await readHeapSize(options.size, session);
+  const ingredients = options.in === undefined ? good(undefined) : readIngredients(options.in, names);
+  const told = readTold(options, session);
+  if (!size.ok || !ingredients.ok || !told.ok) {
+    return bad(...[size, ingredients, told].flatMap((one) => (one.ok ? [] : one.problems)));
+  }
+  const input: NotHeatingInput = {
+    ...(heap !== undefined && coldInput(heap, session.now().toISOString())),
+    ...told.value,
+    ...(size.value !== undefined && { size: size.value }),
+    ...(ingredients.value !== undefined && {
+      ingredients: ingredients.value.map(({ material, doubtful, amount }) => ({
+        ...stuffed(material, doubtful, holding),
+        amount,
+      })),
+    }),
+    ...(session.settings.measures_L !== undefined && { ownSizes: session.settings.measures_L }),
+  };
+  const found = notHeating.run(input, { draws: createDraws() });
+  if (!found.ok) return found;
+  const text = whyText(coldReport(input, found.value, holding), session);
+  return good({ value: { input, ...found.value }, text });
+}
+
+const MS_PER_DAY = 86_400_000;
+
+/** What was said in options. All problems come back at once. */
+function readTold(options: WhyOptions, session: Session): Outcome<NotHeatingInput> {
+  const problems: Problem[] = [];
+  const take = <Value>(read: Outcome<Value>): Value | undefined => {
+    if (!read.ok) problems.push(...read.problems);
+    return read.ok ? read.value : undefined;
+  };
+  const temperature = (text: string | undefined, path: string): number | undefined =>
+    text === undefined ? undefined : take(readMeasurement(text, 'temperature', path, session.speaker.system))?.si;
+  const daysSince = (text: string | undefined): number | undefined => {
+    const when = text === undefined ? undefined : take(readWhen(text, session.now(), session.zone));
+    return when && Math.max(0, (session.now().getTime() - epoch_ms(when.happened)) / MS_PER_DAY);
+  };
+  const oneOf = <Word extends string>(text: string | undefined, words: readonly Word[], path: string) => {
+    const word = words.find((known) => known === text?.toLowerCase());
+    if (text !== undefined && word === undefined) {
+      problems.push({ code: 'not-one-of', path, found: text.slice(0, 40), wanted: words.join(', ') });
+    }
+    return word;
+  };
+  const all = {
+    temp_degC: temperature(options.reading, '--reading'),
+    hottest_degC: temperature(options.hottest, '--hottest'),
+    air_degC: temperature(options.air, '--air'),
+    age_days: daysSince(options.built),
+    sinceTurn_days: daysSince(options.turned),
+    squeeze: oneOf(options.squeeze, squeezes, '--squeeze'),
+    smell: oneOf(options.smell, smells, '--smell'),
+  };
+  const food = oneOf(options.food, ['yes', 'no'], '--food');
+  const said = Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined));
+  return problems.length > 0
+    ? bad(...problems)
+    : good({ ...said, ...(food !== undefined && { freshFood: food === 'yes' }) });
+}
+
+function whyText(report: ColdReport, { speaker, terminal }: Session): string {
+  const { columns } = terminal;
+  const { tell } = speaker;
+  const blocks = [
+    page(columns, [tell(report.answer)]),
+    page(columns, ...report.checks.map((check): [string, string] => [`- ${tell(check)}`, '  '])),
+    page(columns, [tell(report.act)], ...report.why.map((said): [string] => [tell(said)])),
+    report.evidence === null ? '' : page(columns, [tell(report.evidence)]),
+    cautionText(report.cautions, speaker, columns),
+  ];
+  return blocks.filter((block) => block !== '').join('\n\n');
+}
