@@ -20,7 +20,8 @@ export default defineConfig({
         globPatterns: ['**/*.{js,css,html,svg,png,woff2,wasm,webmanifest}'],
         maximumFileSizeToCacheInBytes: LARGEST_PRECACHED_BYTES,
         navigateFallback: 'index.html',
-        navigateFallbackDenylist: [/\/api\//u],
+        // Pages of the server's own, not of the app.
+        navigateFallbackDenylist: [/\/(?:api|trust)(?:\/|$)/u],
         cleanupOutdatedCaches: true,
       },
       manifest: {

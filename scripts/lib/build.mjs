@@ -28,24 +28,29 @@ const targets = [
       return (await run(process.execPath, args, { cwd: join(root, 'apps/web') })) === 0;
     },
   },
-  program('server', 'apps/server/src/main.ts', 'apps/server/dist/server.mjs'),
-  program('cli', 'apps/cli/src/main.ts', 'apps/cli/dist/loamwright.mjs'),
+  program('server', { 'src/main.ts': 'dist/server.mjs', 'src/reckon/worker.ts': 'dist/reckon.mjs' }),
+  program('cli', { 'src/main.ts': 'dist/loamwright.mjs' }),
 ];
 
 /**
  * @param {string} name
- * @param {string} entry
- * @param {string} output
+ * @param {Readonly<Record<string, string>>} files what is built from what, the program itself first
  * @returns {Target}
  */
-function program(name, entry, output) {
+function program(name, files) {
+  const folder = join('apps', name);
+  const pairs = Object.entries(files);
+  const [[entry, output] = ['', '']] = pairs;
   return {
     name,
-    entry,
-    output,
-    make: () => {
-      rmSync(join(root, `apps/${name}/dist`), { recursive: true, force: true });
-      return bundle(join(root, entry), join(root, output));
+    entry: join(folder, entry),
+    output: join(folder, output),
+    make: async () => {
+      rmSync(join(root, folder, 'dist'), { recursive: true, force: true });
+      for (const [from, to] of pairs) {
+        if (!(await bundle(join(root, folder, from), join(root, folder, to)))) return false;
+      }
+      return true;
     },
   };
 }

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect } from 'vitest';
 import { act, asks, begin, buildHeap, daybookLines } from './app-steps.ts';
-import { faults } from './axe.ts';
+import { faults } from './audit.ts';
 import { journey, launch, openPhone } from './chromium.ts';
 import { type Served, serve } from './serve.ts';
 

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect } from 'vitest';
 import { act, asks, begin, buildHeap } from './app-steps.ts';
-import { faults } from './axe.ts';
+import { faults } from './audit.ts';
 import { journey, launch, openPhone, type Watched } from './chromium.ts';
 import { cameraMark, looked, photoTaken, segmentsOf } from './photo.ts';
 import { type Served, serve } from './serve.ts';

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect } from 'vitest';
 import { asks, begin, fiveMaterials, sayWhatIsHere } from './app-steps.ts';
-import { faults } from './axe.ts';
+import { faults, smallTargets } from './audit.ts';
 import { journey, launch, openPhone } from './chromium.ts';
 import { type Served, serve } from './serve.ts';
 
@@ -185,19 +185,6 @@ async function wear(page: Page, theme: (typeof themes)[number]): Promise<void> {
   await page.reload();
   await page.locator('h1').waitFor();
   expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe(theme);
-}
-
-/** Buttons, links and fields that stand by themselves and are lower than 48 px. Words within a sentence are exempt (WCAG 2.2, 2.5.8). */
-async function smallTargets(page: Page, where: string): Promise<readonly string[]> {
-  return page.evaluate((screen) => {
-    const inSentence = (element: Element): boolean =>
-      element.matches('.quantity') || element.closest('p, li.small, .small') !== null;
-    return [...document.querySelectorAll('button, a, input, select, textarea, summary')]
-      .filter((element) => element.checkVisibility() && !element.closest('[inert]') && !inSentence(element))
-      .map((element) => ({ element, height: element.getBoundingClientRect().height }))
-      .filter(({ height }) => height < 47.5)
-      .map(({ element, height }) => `${screen}: ${Math.round(height)} px: ${element.outerHTML.slice(0, 120)}`);
-  }, where);
 }
 
 /** Goes on with the tab key until something of this name has the focus, and can be seen to have it. */

@@ -85,6 +85,7 @@ function app(parts: Partial<Parts> = {}, events: DaybookEvent[] = []) {
     files,
     exchange,
     answering,
+    reckoner: { reckon: async () => 'failed', stop: async () => undefined },
     demo: false,
     hosts: () => ['localhost', '127.0.0.1', '192.168.1.20'],
     log: (event) => events.push(event),
@@ -275,7 +276,9 @@ describe('the daybook', () => {
   });
 
   it('has no other ways', async () => {
-    expect((await app()('/api/daybook', { method: 'DELETE' })).status).toBe(404);
+    const refused = await app()('/api/daybook', { method: 'DELETE' });
+    expect(refused.status).toBe(405);
+    expect(refused.headers.get('allow')).toBe('GET, HEAD, POST');
     expect((await app()('/api/daybook/1')).status).toBe(404);
     expect((await app()('/api/else')).status).toBe(404);
   });

@@ -1,5 +1,6 @@
 import type { Speaker } from '@loamwright/words';
 import { type Context, Hono } from 'hono';
+import { apiRoutes } from './api/routes.ts';
 import { refuse } from './http/answer.ts';
 import { type DaybookEvent, daybookRoutes, type Exchange, keepingProblem } from './http/daybook.ts';
 import { type Answering, exchangeRoutes } from './http/exchange.ts';
@@ -7,6 +8,8 @@ import { type ServedFiles, serveFiles } from './http/files.ts';
 import { keyNeeded, ownHostOnly, ownOriginOnly, securityHeaders } from './http/guard.ts';
 import type { Authority } from './lan/authority.ts';
 import type { Attempts } from './lan/key.ts';
+import type { Reckoner } from './reckon/crew.ts';
+import { reckonRoutes } from './reckon/routes.ts';
 import { CERTIFICATE_FILE, trustPage } from './trust/page.ts';
 
 /** What the server's answers are made of. */
@@ -16,6 +19,7 @@ export interface Parts {
   readonly files: ServedFiles;
   readonly exchange: Exchange;
   readonly answering: Answering;
+  readonly reckoner: Reckoner;
   /** Whether this is the demo garden, which no phone's own daybook should meet. */
   readonly demo: boolean;
   /** The names that a request may name as its host: they change with the network. */
@@ -37,7 +41,7 @@ export interface LanParts {
 
 /** All of the server's answers, without a socket. */
 export function createApp(parts: Parts): Hono {
-  const { lan } = parts;
+  const { lan, speaker, reckoner } = parts;
   const app = new Hono();
   app.use(securityHeaders(), ownHostOnly(parts.hosts), ownOriginOnly());
   app.get('/api/about', (context) =>
@@ -45,8 +49,8 @@ export function createApp(parts: Parts): Hono {
       'cache-control': 'no-store',
     }),
   );
-  if (lan !== undefined) {
-    const needsKey = keyNeeded(lan.key, lan.attempts, lan.addressOf);
+  const needsKey = lan && keyNeeded(lan.key, lan.attempts, lan.addressOf);
+  if (lan !== undefined && needsKey !== undefined) {
     app.use('/api/daybook', needsKey);
     app.use('/api/exchange', needsKey);
     app.get('/trust', async (context) => {
@@ -63,6 +67,15 @@ export function createApp(parts: Parts): Hono {
   }
   app.route('/api/daybook', daybookRoutes(parts.exchange, parts.log));
   app.route('/api/exchange', exchangeRoutes(parts.answering, parts.log));
+  app.route('/api/reckon', reckonRoutes({ reckoner, speaker, guard: needsKey }));
+  app.route('/api', apiRoutes({ version: parts.version, speaker, isLan: lan !== undefined }, reckoner));
+  for (const [path, methods] of methodsByPath(app)) {
+    app.all(path, (context) => {
+      context.header('allow', methods.join(', '));
+      const found = context.req.method;
+      return refuse(context, 405, { code: 'method-not-allowed', path: '', found, wanted: methods.join(', ') });
+    });
+  }
   app.all('/api/*', (context) => notFound(context));
   app.get('*', serveFiles(parts.files));
   app.notFound(notFound);
@@ -76,4 +89,15 @@ export function createApp(parts: Parts): Hono {
 
 function notFound(context: Context): Response {
   return refuse(context, 404, { code: 'not-found', path: '', found: context.req.path.slice(0, 100), wanted: '' });
+}
+
+/** How each path may be asked for, from the routes as they stand. What answers `GET` answers `HEAD` too. */
+function methodsByPath(app: Hono): ReadonlyMap<string, readonly string[]> {
+  const paths = new Map<string, readonly string[]>();
+  for (const { method, path } of app.routes) {
+    if (method === 'ALL') continue;
+    const allowed = method === 'GET' ? ['GET', 'HEAD'] : [method];
+    paths.set(path, [...new Set([...(paths.get(path) ?? []), ...allowed])]);
+  }
+  return paths;
 }

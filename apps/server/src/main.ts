@@ -41,6 +41,8 @@ async function serve(options: Parameters<typeof run>[0]): Promise<void> {
     now: () => new Date(),
     // Beside both the source and the built file: apps/server/{src,dist} and apps/web/dist.
     web: fileURLToPath(new URL('../../web/dist', import.meta.url)),
+    // Built beside this file.
+    reckonThread: fileURLToPath(new URL('./reckon.mjs', import.meta.url)),
     terminal: { columns: process.stdout.columns ?? 80, drawsCodes: process.stdout.isTTY === true },
   });
   if (!running.ok) {

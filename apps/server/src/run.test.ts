@@ -47,6 +47,7 @@ function tryStart(options: Partial<Options>, lines: string[] = []): ReturnType<t
       print: (line) => lines.push(line),
       now: () => new Date(),
       web: join(folder, 'web'),
+      reckonThread: join(folder, 'no-thread.mjs'),
       terminal: { columns: 80, drawsCodes: true },
     },
   );

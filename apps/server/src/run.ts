@@ -17,6 +17,7 @@ import { readFiles } from './http/files.ts';
 import { countAttempts } from './lan/key.ts';
 import { type LocalNetwork, openLocalNetwork } from './lan/network.ts';
 import type { Options } from './options.ts';
+import { openReckoner } from './reckon/crew.ts';
 
 /** Where the server prints, and what it is told from outside. */
 export interface Surroundings {
@@ -26,6 +27,8 @@ export interface Surroundings {
   readonly now: () => Date;
   /** Folder of the built app. */
   readonly web: string;
+  /** The built program of the thread that runs calculations. */
+  readonly reckonThread: string;
   readonly terminal: { readonly columns: number; readonly drawsCodes: boolean };
 }
 
@@ -55,6 +58,7 @@ export async function run(options: Options, surroundings: Surroundings): Promise
   }
   const lan = network.value;
   const files = readFiles(surroundings.web);
+  const reckoner = openReckoner(surroundings.reckonThread);
   let port = options.port;
   const app = createApp({
     version: packageFacts.version,
@@ -62,6 +66,7 @@ export async function run(options: Options, surroundings: Surroundings): Promise
     files,
     exchange: exchangeOn(keeping),
     answering: answeringOn(keeping),
+    reckoner,
     demo: options.demo,
     hosts: () => hostsOf(options, lan),
     lan: lan && {
@@ -103,6 +108,7 @@ export async function run(options: Options, surroundings: Surroundings): Promise
     stop: async () => {
       clearInterval(watch);
       await closed(server);
+      await reckoner.stop();
       await keeping.close();
     },
   });

@@ -4,7 +4,7 @@ import type { Draws } from '../estimate/index.ts';
 import type { MilpSolver } from '../solver/milp.ts';
 import { check } from './check.ts';
 import type { Citation } from './citation.ts';
-import { bad, type Outcome } from './outcome.ts';
+import type { Outcome } from './outcome.ts';
 
 /** What a calculation needs from outside, handed in. */
 export interface Needs {
@@ -60,7 +60,7 @@ export function listed<Input, Output>(calculation: Calculation<Input, Output>): 
     outputSchema: () => z.toJSONSchema(output),
     reckon: (data, needs) => {
       const checked = check(input, data);
-      return checked.ok ? run(checked.value, needs) : bad(...checked.problems);
+      return checked.ok ? run(checked.value, needs) : checked;
     },
   };
 }

@@ -48,6 +48,11 @@ describe('checking an input', () => {
     if (code !== 'unknown-field') expect(problems[0]?.wanted).not.toBe('');
   });
 
+  it('tells each of two hundred thousand strange fields', () => {
+    const strange = Object.fromEntries(Array.from({ length: 200_000 }, (_, i) => [`strange${i}`, i]));
+    expect(problemsOf({ ...sound, ...strange })).toHaveLength(200_000);
+  });
+
   it('never throws, whatever it is given', () => {
     fc.assert(
       fc.property(fc.anything({ withBigInt: true, withNullPrototype: true }), (data) => {

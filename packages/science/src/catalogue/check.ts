@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { bad, good, type Outcome, type Problem } from './outcome.ts';
+import { good, type Outcome, type Problem } from './outcome.ts';
 
 type Issue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];
@@ -13,7 +13,8 @@ const LONGEST_FOUND = 60;
 export function check<Value>(schema: z.ZodType<Value>, data: unknown): Outcome<Value> {
   const parsed = schema.safeParse(data);
   if (parsed.success) return good(parsed.data);
-  return bad(...parsed.error.issues.flatMap((issue) => problemsOf(issue, [], data)));
+  // Handed on as a list: a hundred thousand arguments would be more than a call can take.
+  return { ok: false, problems: parsed.error.issues.flatMap((issue) => problemsOf(issue, [], data)) };
 }
 
 function problemsOf(issue: Issue, under: Path, data: unknown): readonly Problem[] {

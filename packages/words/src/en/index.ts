@@ -1,4 +1,5 @@
 import { advisorEn } from './advisor.ts';
+import { apiEn } from './api.ts';
 import { appEn } from './app.ts';
 import { beliefsEn } from './beliefs.ts';
 import { blendEn } from './blend.ts';
@@ -19,6 +20,7 @@ import { serverEn } from './server.ts';
 import { sizeEn } from './size.ts';
 
 type En = typeof advisorEn &
+  typeof apiEn &
   typeof appEn &
   typeof beliefsEn &
   typeof blendEn &
@@ -41,6 +43,7 @@ type En = typeof advisorEn &
 /** Every English message. */
 export const en: En = {
   ...advisorEn,
+  ...apiEn,
   ...appEn,
   ...beliefsEn,
   ...blendEn,

@@ -49,10 +49,10 @@ export const serverEn = {
   'problem.key-wrong':
     'That is not the key of this daybook. Scan the code in the terminal of the computer that serves it.',
   'problem.too-many-wrong-keys': 'Too many wrong keys came from this phone or computer. Try again in {wanted} s.',
-  'problem.wrong-media-type': 'What was sent is {found}; a daybook file is sent as {wanted}.',
+  'problem.wrong-media-type': 'What was sent is of the type “{found}”; what is taken here is {wanted}.',
   'problem.message-too-large':
     'A message of an exchange may have up to {wanted} bytes; this one has more. Nothing of it was kept.',
-  'problem.too-many-bytes': 'What was sent is too large; a daybook file may have up to {wanted} bytes.',
+  'problem.too-many-bytes': 'What was sent is too large: up to {wanted} bytes are taken.',
   'problem.server-failed': 'The server could not do that: {found}. What it keeps is as it was.',
 
   'trust.title': 'Trust this computer',

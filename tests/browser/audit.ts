@@ -20,3 +20,16 @@ export async function faults(page: Page, where: string): Promise<readonly string
   await page.setViewportSize({ width: 390, height: 844 });
   return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${where}: ${id}: ${html.slice(0, 160)}`));
 }
+
+/** Buttons, links and fields that stand by themselves and are lower than 48 px. Words within a sentence are exempt (WCAG 2.2, 2.5.8). */
+export async function smallTargets(page: Page, where: string): Promise<readonly string[]> {
+  return page.evaluate((screen) => {
+    const inSentence = (element: Element): boolean =>
+      element.matches('.quantity') || element.closest('p, li.small, .small') !== null;
+    return [...document.querySelectorAll('button, a, input, select, textarea, summary')]
+      .filter((element) => element.checkVisibility() && !element.closest('[inert]') && !inSentence(element))
+      .map((element) => ({ element, height: element.getBoundingClientRect().height }))
+      .filter(({ height }) => height < 47.5)
+      .map(({ element, height }) => `${screen}: ${Math.round(height)} px: ${element.outerHTML.slice(0, 120)}`);
+  }, where);
+}

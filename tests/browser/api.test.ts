@@ -1,0 +1,59 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect } from 'vitest';
+import { faults, smallTargets } from './audit.ts';
+import { journey, launch, openPhone } from './chromium.ts';
+import { type Served, serve } from './serve.ts';
+
+let served: Served;
+let browser: Browser;
+beforeAll(async () => {
+  served = await serve();
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser?.close();
+  await served?.stop();
+});
+
+describe('the pages of the interface', () => {
+  journey('lead from the list to a calculation whose example the built server works out', async () => {
+    const { page, errors, close } = await openPhone(browser);
+    await page.goto(`${served.address}/api`);
+    await page.getByRole('link', { name: 'The best mix from what is on hand' }).click();
+    await page.getByRole('heading', { level: 1, name: 'The best mix from what is on hand' }).waitFor();
+    expect(await page.locator('pre').nth(1).textContent()).toMatch(/^standing: (?:good|fair)/u);
+    await page.locator('summary', { hasText: 'Input' }).click();
+    expect(await page.locator('dt', { hasText: 'stock[].amount.count' }).isVisible()).toBe(true);
+    expect(errors).toEqual([]);
+    await close();
+  });
+
+  journey.for(['light', 'dark'] as const)(
+    'are clean to axe, large enough to touch and no wider than a phone: %s',
+    async (colorScheme) => {
+      const { page, errors, close } = await openPhone(browser, { colorScheme });
+      const found: string[] = [];
+      for (const path of ['/api', '/api/page/mix-balance', '/api/page/moisture-from-weights']) {
+        await page.goto(served.address + path);
+        await page.evaluate(() => {
+          for (const details of document.querySelectorAll('details')) details.open = true;
+        });
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+        found.push(...(await faults(page, path)), ...(await smallTargets(page, path)));
+      }
+      expect(found).toEqual([]);
+      expect(errors).toEqual([]);
+      await close();
+    },
+  );
+
+  journey('can be opened although the app answers for its own paths with no signal', async () => {
+    const { page, close } = await openPhone(browser);
+    await page.goto(served.address);
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.reload();
+    await page.goto(`${served.address}/api`);
+    await page.getByRole('heading', { name: 'What can this computer work out for me?' }).waitFor();
+    await close();
+  });
+});
