@@ -36,7 +36,7 @@ export async function runProgram(args: readonly string[], surroundings: Surround
     code = await runCommand(options, work, surroundings);
   });
   try {
-    await program.parseAsync([...args], { from: 'user' });
+    await program.parseAsync(args.map(withMinus), { from: 'user' });
   } catch (error) {
     if (!(error instanceof CommanderError)) throw error;
     code = error.exitCode === 0 ? 0 : 2;
@@ -46,6 +46,11 @@ export async function runProgram(args: readonly string[], surroundings: Surround
     }
   }
   return code;
+}
+
+/** `-40C` is forty below zero and no option: no option here begins with a figure. A true minus sign keeps it from being read as one. */
+function withMinus(arg: string): string {
+  return arg.replace(/^-(?=[\d.,]*\d)/u, '−');
 }
 
 async function runCommand(options: CommonOptions, work: Work, surroundings: Surroundings): Promise<ExitCode> {

@@ -178,7 +178,7 @@ describe('who is answered', () => {
     },
   );
 
-  it.each(['localhost', 'LOCALHOST:9', '127.0.0.1:4380', '192.168.1.20:4380'])(
+  it.each(['localhost', 'LOCALHOST:9', 'localhost.', 'LocalHost.:4380', '127.0.0.1:4380', '192.168.1.20:4380'])(
     'is one who names this server: %s',
     async (host) => {
       expect((await app()('/api/about', { headers: { host } })).status).toBe(200);

@@ -39,6 +39,11 @@ describe('the options', () => {
     expect(codes(readOptions([...data, '--lan', '--host', 'localhost'], {}))).toEqual(['host-loopback-lan']);
   });
 
+  it.each(['MyBox', 'mybox.', 'MYBOX.'])('take the name %s as names are compared', (host) => {
+    expect(readOptions([...data, '--lan', '--host', host], {})).toMatchObject({ value: { host: 'mybox' } });
+    expect(codes(readOptions([...data, '--lan', '--host', 'LocalHost.'], {}))).toEqual(['host-loopback-lan']);
+  });
+
   it.each(['x', '-1', '65536', '80.5', '1e3', ' 80', ''])('refuse the port %j', (port) => {
     expect(codes(readOptions([...data, `--port=${port}`], {}))).toEqual(['port-wrong']);
   });

@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { bad, good, type Outcome, type Problem } from '@loamwright/science';
+import { plainHost } from './lan/addresses.ts';
 
 /** How the server is to run. */
 export interface Options {
@@ -96,13 +97,14 @@ function readPort(given: string | undefined, fromEnvironment: string | undefined
 function readHost(lan: boolean, given: string | undefined, fromEnvironment: string | undefined): Outcome<string> {
   const text = given ?? (fromEnvironment === '' ? undefined : fromEnvironment);
   const path = given === undefined ? 'HOST' : '--host';
-  const own = text === undefined ? undefined : loopback[text.toLowerCase()];
+  const name = text === undefined ? undefined : plainHost(text);
+  const own = name === undefined ? undefined : loopback[name];
   if (!lan) {
     if (text === undefined) return good('127.0.0.1');
     return own === undefined ? bad(problem('host-not-loopback', path, text.slice(0, 60), 'localhost')) : good(own);
   }
-  if (text === undefined) return good(EVERY_ADDRESS);
-  return own === undefined ? good(text) : bad(problem('host-loopback-lan', path, text, ''));
+  if (text === undefined || name === undefined) return good(EVERY_ADDRESS);
+  return own === undefined ? good(name) : bad(problem('host-loopback-lan', path, text, ''));
 }
 
 function problem(code: string, path: string, found: string, wanted: string): Problem {

@@ -78,18 +78,25 @@ export function readingWords(meaning: ReadingMeaning, point: ProbePoint): Readin
   };
 }
 
-/** To tell a stretch of days: a decimal only where it says something. */
-function toldDays(days: number): number {
-  return days < 2 ? Math.max(0.1, Math.round(days * 10) / 10) : Math.round(days);
+const HOURS_PER_DAY = 24;
+const MINUTES_PER_HOUR = 60;
+
+/** A stretch of time as people tell it: minutes within the hour, hours within the day, then days. */
+function spanOf(days: number): Saying {
+  const hours = days * HOURS_PER_DAY;
+  if (hours < 1) return say('reading.span.minutes', { count: Math.max(1, Math.round(hours * MINUTES_PER_HOUR)) });
+  if (Math.round(hours) < HOURS_PER_DAY) return say('reading.span.hours', { count: Math.round(hours) });
+  const rounded = days < 2 ? Math.round(days * 10) / 10 : Math.round(days);
+  return say('reading.span.days', { count: rounded });
 }
 
 function trendWords({ trend }: ReadingMeaning): readonly Saying[] {
   const { direction, change_KPerDay = 0, over_days = 0 } = trend;
-  const days = toldDays(over_days);
+  const span = spanOf(over_days);
   const words: Readonly<Record<Direction, Saying>> = {
-    rising: say('reading.trend.rising', { change: difference(change_KPerDay * over_days), days }),
-    holding: say('reading.trend.holding', { days }),
-    falling: say('reading.trend.falling', { change: difference(-change_KPerDay * over_days), days }),
+    rising: say('reading.trend.rising', { change: difference(change_KPerDay * over_days), span }),
+    holding: say('reading.trend.holding', { span }),
+    falling: say('reading.trend.falling', { change: difference(-change_KPerDay * over_days), span }),
     unknown: say('reading.trend.unknown'),
   };
   if (trend.belowPeak_K < heapTriggers.fallFrom_K) return [words[direction]];

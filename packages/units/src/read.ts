@@ -33,18 +33,18 @@ function unitTyped(word: string, dimension: Dimension): Unit | undefined {
   });
 }
 
-const numberThenUnit = /^\s*([+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+))\s*(.*?)\s*$/u;
+const numberThenUnit = /^\s*([+\-−]?(?:\d+(?:[.,]\d+)?|[.,]\d+))\s*(.*?)\s*$/u;
 
 /**
  * Reads "148 °F", "64C", "4,5 ft" or a bare number, which is then in `bareUnit`.
- * A decimal comma counts as a decimal point. Anything else gives `undefined`: the caller says what
+ * A decimal comma counts as a decimal point, and the minus sign as a hyphen. Anything else gives `undefined`: the caller says what
  * was found and what would do.
  */
 export function readQuantity(text: string, dimension: Dimension, bareUnit: Unit): TypedQuantity | undefined {
   const match = numberThenUnit.exec(text);
   if (match === null) return undefined;
   const [, digits = '', word = ''] = match;
-  const value = Number(digits.replace(',', '.'));
+  const value = Number(digits.replace(',', '.').replace('−', '-'));
   const unit = word === '' ? bareUnit : unitTyped(word, dimension);
   if (unit === undefined || !Number.isFinite(value)) return undefined;
   return { value, unit, si: convert(value, unit, siUnit[dimension]) };

@@ -64,6 +64,7 @@ describe('reading what a person typed', () => {
     ['148 °F', 'degF', 148],
     ['148f', 'degF', 148],
     ['64,5 C', 'degC', 64.5],
+    ['−40 °C', 'degC', -40],
     ['  -3 ', 'degF', -3],
   ] as const)('reads %s as a temperature', (text, unit, value) => {
     expect(readQuantity(text, 'temperature', 'degF')).toMatchObject({ unit, value });

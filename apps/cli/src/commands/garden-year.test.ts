@@ -60,6 +60,26 @@ describe('a heap from building to reading', () => {
     expect(text).not.toMatch(/Today: Turn it/u);
   });
 
+  it('takes a temperature below zero for what it is, and no option', async () => {
+    await buildAndRead();
+    const { code, out } = await home.run(['log', 'First heap', '-5C', '--where', 'edge', '--as-typed'], at(19));
+    expect(code).toBe(0);
+    expect(out).toContain('-5 °C');
+    const air = await home.run(['log', 'First heap', '50C', '--air', '-10C', '--as-typed'], at(19));
+    expect(air.code).toBe(0);
+    expect((await home.run(['log', 'First heap', '-40C'], at(19))).err).not.toContain('unknown option');
+  });
+
+  it('tells a span of a few hours in hours', async () => {
+    await buildAndRead();
+    await home.run(['log', 'First heap', '66C', '--where', 'core'], { at: '2026-07-18T13:30:00.000Z' });
+    const page = flat((await home.run(['heap', 'First heap'], { at: '2026-07-18T14:00:00.000Z' })).out);
+    expect(page).toContain('in 3 hours.');
+    await home.run(['log', 'First heap', '70C', '--where', 'core'], { at: '2026-07-18T13:50:00.000Z' });
+    const soon = flat((await home.run(['heap', 'First heap'], { at: '2026-07-18T14:00:00.000Z' })).out);
+    expect(soon).toContain('in 20 minutes.');
+  });
+
   it('does not forget smoke because water was poured on', async () => {
     await buildAndRead();
     await home.run(['log', 'First heap', '65C', '--where', 'core', '--smell', 'smoke'], at(19));

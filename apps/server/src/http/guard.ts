@@ -1,4 +1,5 @@
 import type { Context, MiddlewareHandler } from 'hono';
+import { plainHost } from '../lan/addresses.ts';
 import { type Attempts, sameKey } from '../lan/key.ts';
 import { FILE_TYPE, refuse } from './answer.ts';
 
@@ -43,7 +44,7 @@ export function securityHeaders(): MiddlewareHandler {
 export function ownHostOnly(hosts: () => readonly string[]): MiddlewareHandler {
   return async (context, next) => {
     const host = context.req.header('host') ?? '';
-    const name = host.toLowerCase().replace(/:\d+$/u, '');
+    const name = plainHost(host.replace(/:\d+$/u, ''));
     if (hosts().includes(name)) return next();
     return refuse(context, 421, {
       code: 'wrong-host',

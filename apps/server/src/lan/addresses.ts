@@ -34,6 +34,11 @@ const privateNames: readonly string[] = ['local', 'internal', 'home.arpa', 'lan'
 /** Interfaces of virtual machines, containers and tunnels: a phone seldom reaches them, so they come last. */
 const virtual = /^(?:docker|br-|veth|virbr|vmnet|vboxnet|tun|tap|utun|zt|wg|tailscale|bridge)/u;
 
+/** A host as names are compared: case makes no difference (RFC 4343), nor does the root's dot at the end (RFC 1034 3.1). */
+export function plainHost(host: string): string {
+  return host.toLowerCase().replace(/\.$/u, '');
+}
+
 /** The first part of a computer's name, in the form DNS allows; `computer` when nothing is left of it. */
 export function shortName(hostname: string): string {
   const [first = ''] = hostname.toLowerCase().split('.');

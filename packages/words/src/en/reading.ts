@@ -15,10 +15,12 @@ export const readingEn = {
   'reading.state.over-limit': 'At {temp} {where} it is too hot: the microbes that do the work are dying.',
   'reading.state.alarm': 'At {temp} {where} it is dangerously hot, if the probe is right.',
 
-  'reading.trend.rising': 'It has risen by {change} in {days, plural, one {# day} other {# days}}.',
-  'reading.trend.holding':
-    'It has held for {days, plural, one {# day} other {# days}}: the difference is no more than the probe’s error.',
-  'reading.trend.falling': 'It has fallen by {change} in {days, plural, one {# day} other {# days}}.',
+  'reading.trend.rising': 'It has risen by {change} in {span}.',
+  'reading.trend.holding': 'It has held for {span}: the difference is no more than the probe’s error.',
+  'reading.trend.falling': 'It has fallen by {change} in {span}.',
+  'reading.span.minutes': '{count, plural, one {# minute} other {# minutes}}',
+  'reading.span.hours': '{count, plural, one {# hour} other {# hours}}',
+  'reading.span.days': '{count, plural, one {# day} other {# days}}',
   'reading.trend.unknown': 'There is no reading of the last week in the same place to hold it against.',
   'reading.trend.below-peak': 'It is {fall} below its peak of {peak}.',
 
