@@ -20,8 +20,17 @@ export {
 export { type FactWords, type MaterialReport, materialReport } from './material-report.ts';
 export type { ChangeWords } from './material-words.ts';
 export { type MixReport, mixReport, type OtherWords, type PermitWords, type UsedWords } from './mix-report.ts';
+export { materialName } from './names.ts';
 export { type HeapLine, type HeapsOverview, heapsOverview } from './overview.ts';
-export { type Check, type CheckRead, describedWith, figuresOfCheck, readCheck } from './own-records.ts';
+export {
+  type Check,
+  type CheckRead,
+  changeOf,
+  describedWith,
+  figuresOfCheck,
+  ownMaterialId,
+  readCheck,
+} from './own-records.ts';
 export { believedOf, stuffed } from './own-stuff.ts';
 export { type PottingReport, pottingReport } from './potting-report.ts';
 export {

@@ -16,7 +16,7 @@ import {
 } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
 import { entrySaying } from './entry-saying.ts';
-import { factSaying } from './material-words.ts';
+import { factSaying, likelyOf } from './material-words.ts';
 import { materialName } from './names.ts';
 import { believedOf, ownFigures, publishedFor } from './own-stuff.ts';
 import { say, sayOf } from './saying.ts';
@@ -25,7 +25,10 @@ import { say, sayOf } from './saying.ts';
 export interface FactWords {
   readonly property: PropertyId;
   readonly now: Quantity;
+  /** "water: about 12 % (4.1–27 %)". */
   readonly said: Saying;
+  /** "12 %". */
+  readonly likely: Saying;
   readonly from: 'published' | 'described' | 'measured';
   /** The published figure beneath it, if there is one. */
   readonly source: (Citation & { readonly note: string | null }) | null;
@@ -94,7 +97,7 @@ function factsOf(id: string, published: Material | undefined, holding: Holding):
       value === undefined
         ? null
         : { source: value.source, place: value.place ?? '', mark: value.mark, note: value.note ?? null };
-    return [{ property, now, said: factSaying(property, now), from, source }];
+    return [{ property, now, said: factSaying(property, now), likely: likelyOf(property, now), from, source }];
   });
 }
 

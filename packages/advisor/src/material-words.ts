@@ -55,7 +55,8 @@ export function figureSaying(property: PropertyId, quantity: Quantity): Saying {
   return say('known.figure', { property: propertyName(property), likely: likelyOf(property, quantity) });
 }
 
-function likelyOf(property: PropertyId, quantity: Quantity): Saying {
+/** "12 %", "310 kg/m³". */
+export function likelyOf(property: PropertyId, quantity: Quantity): Saying {
   const as = toldAs[property];
   if (as === 'density') return say('known.density', { density: density(quantity) });
   return say(`known.${as === 'share' ? 'pct' : as}`, { likely: shown(property, likely(quantity)) });

@@ -1,5 +1,15 @@
 import type { Bodies, Holding, MaterialFigures } from '@loamwright/daybook';
-import { bad, good, type MaterialMeasuredInput, materialMeasured, type Needs, type Outcome } from '@loamwright/science';
+import {
+  bad,
+  good,
+  type MaterialMeasuredInput,
+  materialById,
+  materialMeasured,
+  type Needs,
+  type Outcome,
+  type PropertyId,
+  type Quantity,
+} from '@loamwright/science';
 import { type ChangeWords, changeWords } from './material-words.ts';
 import { believedOf, figuresOf, ownFigures, publishedFor } from './own-stuff.ts';
 
@@ -61,3 +71,25 @@ export function figuresOfCheck({
 }: Bodies['material-measured']): MaterialFigures {
   return figures;
 }
+
+/** What saying a figure of a material changes in what is believed of it. */
+export function changeOf(material: string, property: PropertyId, said: Quantity, holding: Holding): ChangeWords {
+  return changeWords(property, believedOf(material, holding)?.quantities[property], said);
+}
+
+/**
+ * The id of a material of the holding's own: its name in plain letters, so that two devices that add it mean the same.
+ * Empty for a name without a letter or a figure.
+ */
+export function ownMaterialId(name: string): string {
+  const plain = name
+    .normalize('NFD')
+    .toLowerCase()
+    .replace(/\p{M}/gu, '')
+    .replace(/[^a-z0-9]+/gu, '-')
+    .slice(0, MOST_NAME)
+    .replace(/^-+|-+$/gu, '');
+  return materialById(plain) === undefined ? plain : `own-${plain}`;
+}
+
+const MOST_NAME = 50;

@@ -35,15 +35,15 @@ function counted(
   return isMessageKey(some) ? speaker.say(some, { count: likely }) : `${speaker.figure(likely)} ${measure}`;
 }
 
-/** "9 buckets of straw", with the amount a piece of its own. */
-export function someOf(speaker: Speaker, material: string, amount: string): Saying {
+/** "9 buckets of straw", with the amount a piece of its own. One of the holding's own goes by the name it was given. */
+export function someOf(speaker: Speaker, material: string, amount: string, name?: string): Saying {
   const key = `material.${material}.some`;
-  return isMessageKey(key)
+  return name === undefined && isMessageKey(key)
     ? { key, places: { amount } }
-    : { key: 'app.amount.ofOther', places: { amount, material: nameOf(speaker, material) } };
+    : { key: 'app.amount.ofOther', places: { amount, material: nameOf(speaker, material, name) } };
 }
 
-/** What a material is called. */
-export function nameOf(speaker: Speaker, material: string): string {
-  return speaker.sayIf(`material.${material}.name`, material);
+/** What a material is called: by the name it was given here, else that of the tables. */
+export function nameOf(speaker: Speaker, material: string, name?: string): string {
+  return name ?? speaker.sayIf(`material.${material}.name`, material);
 }

@@ -5,9 +5,18 @@ import { useSyncExternalStore } from 'react';
 import { settings, useSettings } from '../device/settings.ts';
 import { asRecord, type Stored, stored } from '../device/stored.ts';
 
+/** One of the holding's own materials, as far as the bins show it. */
+export interface OwnAtBins {
+  readonly name: string;
+  /** The known material that it is like, by which it is drawn. */
+  readonly like?: string | undefined;
+}
+
 /** One material at the bins, and how much of it lies there as the grower says it. */
 export interface BinItem {
   readonly material: string;
+  /** Given for one of the holding's own. */
+  readonly own?: OwnAtBins | undefined;
   readonly amount: Amount;
   /** What the grower wants of it in the mix, beside what works out best. */
   readonly wish?: Wish | undefined;
@@ -89,10 +98,10 @@ export function clearDemoBins(): void {
 }
 
 /** Says how much of a material lies here. A wish is about the amount there was, so it goes with it. */
-export function putAmount(material: string, amount: Amount): void {
+export function putAmount(material: string, amount: Amount, own?: OwnAtBins): void {
   const { items } = kept().get();
   const known = items.some((item) => item.material === material);
-  const next = { material, amount };
+  const next = { material, amount, ...(own !== undefined && { own }) };
   put({ items: known ? items.map((item) => (item.material === material ? next : item)) : [...items, next] });
 }
 
@@ -110,8 +119,8 @@ export function putWish(material: string, wish: Wish | null): void {
       .get()
       .items.map((item) => {
         if (item.material !== material) return item;
-        const { amount } = item;
-        return wish === null ? { material, amount } : { material, amount, wish };
+        const { wish: _before, ...rest } = item;
+        return wish === null ? rest : { ...rest, wish };
       }),
   });
 }

@@ -16,10 +16,12 @@ interface Properties {
   /** Number the layers as the card's steps are numbered; else each material is named once. */
   readonly numbered?: boolean | undefined;
   readonly tallest?: number | undefined;
+  /** Names of the holding's own materials. */
+  readonly names?: ReadonlyMap<string, string> | undefined;
 }
 
 /** The layers of a build card in their bay, to scale. A layer of two materials is drawn as the two, one on the other. */
-export function HeapLayers({ card, report, bay, numbered = false, tallest }: Properties): ReactNode {
+export function HeapLayers({ card, report, bay, numbered = false, tallest, names }: Properties): ReactNode {
   const speaker = useSpeaker();
   const { measures_L } = useSettings();
   const amounts = amountsOf(speaker, card);
@@ -27,7 +29,7 @@ export function HeapLayers({ card, report, bay, numbered = false, tallest }: Pro
     sharesOf(layer, measures_L).map(({ material, share }, part) => ({
       material: drawnMaterial(material),
       thickness_m: layer.height_m * share,
-      name: numbered ? (part === 0 ? String(i + 1) : '') : nameOf(speaker, material),
+      name: numbered ? (part === 0 ? String(i + 1) : '') : nameOf(speaker, material, names?.get(material)),
       amount: numbered ? '' : (amounts.get(material) ?? ''),
     })),
   );

@@ -13,6 +13,7 @@ const Heaps = lazy(() => import('../screens/heaps/Heaps.tsx'));
 const Heap = lazy(() => import('../screens/heap/Heap.tsx'));
 const Potting = lazy(() => import('../screens/blend/Potting.tsx'));
 const FillBed = lazy(() => import('../screens/blend/FillBed.tsx'));
+const Material = lazy(() => import('../screens/material/Material.tsx'));
 const Daybook = lazy(() => import('../screens/daybook/Daybook.tsx'));
 
 /** The page for the address. Before a daybook is begun there is only the first page, and what the program is. */
@@ -34,6 +35,8 @@ function pageFor(first: string, path: readonly string[]): ReactNode {
       return <Heaps />;
     case 'heap':
       return <Heap key={second} heap={second ?? ''} page={third ?? ''} />;
+    case 'material':
+      return <Material key={path.join('/')} id={second} page={third ?? ''} />;
     case 'daybook':
       return <Daybook entry={second} page={third} />;
     case 'potting':

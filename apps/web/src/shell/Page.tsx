@@ -66,10 +66,13 @@ function ActButton({ act }: { readonly act: Act }): ReactNode {
   );
 }
 
+/** The place that a page belongs to, where its address does not begin with it. */
+const placeOf: Readonly<Record<string, string>> = { heap: 'heaps', bay: 'heaps', material: 'bins' };
+
 function Places(): ReactNode {
   const speaker = useSpeaker();
   const [first = 'bins'] = useRoute().path;
-  const here = first === 'heap' || first === 'bay' ? 'heaps' : first;
+  const here = placeOf[first] ?? first;
   const places = [
     { id: 'bins', text: speaker.say('app.place.bins') },
     { id: 'heaps', text: speaker.say('app.place.heaps') },

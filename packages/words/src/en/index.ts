@@ -1,11 +1,13 @@
 import { advisorEn } from './advisor.ts';
 import { apiEn } from './api.ts';
 import { appEn } from './app.ts';
+import { appMaterialEn } from './app-material.ts';
 import { beliefsEn } from './beliefs.ts';
 import { blendEn } from './blend.ts';
 import { calculationsEn } from './calculations.ts';
 import { cautionsEn } from './cautions.ts';
 import { cliEn } from './cli.ts';
+import { cliProblemsEn } from './cli-problems.ts';
 import { coldEn } from './cold.ts';
 import { coreEn } from './core.ts';
 import { daybookEn } from './daybook.ts';
@@ -22,11 +24,13 @@ import { sizeEn } from './size.ts';
 type En = typeof advisorEn &
   typeof apiEn &
   typeof appEn &
+  typeof appMaterialEn &
   typeof beliefsEn &
   typeof blendEn &
   typeof calculationsEn &
   typeof cautionsEn &
   typeof cliEn &
+  typeof cliProblemsEn &
   typeof coldEn &
   typeof coreEn &
   typeof daybookEn &
@@ -45,11 +49,13 @@ export const en: En = {
   ...advisorEn,
   ...apiEn,
   ...appEn,
+  ...appMaterialEn,
   ...beliefsEn,
   ...blendEn,
   ...calculationsEn,
   ...cautionsEn,
   ...cliEn,
+  ...cliProblemsEn,
   ...coldEn,
   ...coreEn,
   ...daybookEn,

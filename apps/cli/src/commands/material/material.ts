@@ -1,4 +1,11 @@
-import { describedWith, figuresOfCheck, materialReport, readCheck, vocabularyOf } from '@loamwright/advisor';
+import {
+  describedWith,
+  figuresOfCheck,
+  materialReport,
+  ownMaterialId,
+  readCheck,
+  vocabularyOf,
+} from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import { allMaterials, bad, createDraws, findMaterials, good, materialById, type Outcome } from '@loamwright/science';
 import type { Answer } from '../../answer.ts';
@@ -85,7 +92,7 @@ async function addOwn(ground: Ground, like: string): Promise<Outcome<Answer>> {
   if (before.is === 'material' && materialById(before.id) !== undefined && isName(typed, before.id, names)) {
     return bad({ code: 'name-taken', path: typed, found: typed, wanted: '' });
   }
-  const id = before.is === 'material' && holding.materials.has(before.id) ? before.id : ownId(typed);
+  const id = before.is === 'material' && holding.materials.has(before.id) ? before.id : ownMaterialId(typed);
   if (id === '') return bad({ code: 'name-unusable', path: typed, found: typed, wanted: '' });
   const body = { ...describedWith(id, figures.value, { holding, name: typed }), ...noted(options), like: base.id };
   const jotting: Jotting = { kind: 'material-described', body, about: [{ type: 'material', id }], when };
@@ -94,18 +101,6 @@ async function addOwn(ground: Ground, like: string): Promise<Outcome<Answer>> {
 
 function isName(typed: string, id: string, names: Names): boolean {
   return names.materialName(id).toLowerCase() === typed.toLowerCase() || id === typed;
-}
-
-/** The id of an own material: its name in plain letters, so that two devices that add it mean the same. */
-function ownId(name: string): string {
-  const plain = name
-    .normalize('NFD')
-    .toLowerCase()
-    .replace(/\p{M}/gu, '')
-    .replace(/[^a-z0-9]+/gu, '-')
-    .slice(0, 50)
-    .replace(/^-+|-+$/gu, '');
-  return materialById(plain) === undefined || plain === '' ? plain : `own-${plain}`;
 }
 
 function noted({ raw, note }: MaterialOptions): { readonly raw?: boolean; readonly note?: string } {

@@ -6,13 +6,15 @@ import { Choices } from '../../parts/Choices.tsx';
 import { QuantityField } from '../../parts/QuantityField.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import { Steps } from '../../parts/Steps.tsx';
-import { closeSheet } from '../../shell/route.ts';
+import { closeSheet, to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 
 type Way = 'measured' | 'vague' | 'weighed';
 
 interface Properties {
   readonly material: string;
+  /** The name of one of the holding's own. */
+  readonly name?: string | undefined;
   /** The amount it had; undefined for a material that is new. */
   readonly before: Amount | undefined;
   readonly onPut: (amount: Amount) => void;
@@ -20,11 +22,11 @@ interface Properties {
 }
 
 /** How much of a material there is: in measures, in a word, or weighed. */
-export function AmountSheet({ material, before, onPut, onTakeOut }: Properties): ReactNode {
+export function AmountSheet({ material, name: own, before, onPut, onTakeOut }: Properties): ReactNode {
   const speaker = useSpeaker();
   const [amount, setAmount] = useState<Amount>(before ?? { measure: usualMeasure(material), count: 1 });
   const way: Way = 'vague' in amount ? 'vague' : 'measure' in amount ? 'measured' : 'weighed';
-  const name = nameOf(speaker, material);
+  const name = nameOf(speaker, material, own);
   return (
     <Sheet title={speaker.say('app.amount.title', { material: name })}>
       <div className="stack">
@@ -87,6 +89,9 @@ export function AmountSheet({ material, before, onPut, onTakeOut }: Properties):
             {speaker.say('app.amount.takeOut', { material: name })}
           </button>
         )}
+        <a className="word" href={to('material', material)}>
+          {speaker.say('app.material.known', { material: name })}
+        </a>
       </div>
     </Sheet>
   );

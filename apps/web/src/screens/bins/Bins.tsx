@@ -34,7 +34,9 @@ export default function BinsPage(): ReactNode {
             saying={{
               key: 'app.bins.lie',
               places: {
-                stuff: items.map(({ material, amount }) => someOf(speaker, material, sayAmount(speaker, amount))),
+                stuff: items.map(({ material, amount, own }) =>
+                  someOf(speaker, material, sayAmount(speaker, amount), own?.name),
+                ),
               },
             }}
             touchable={({ place }) => place.endsWith('.amount')}
@@ -65,6 +67,11 @@ export default function BinsPage(): ReactNode {
           </Suspense>
         </>
       )}
+      <p>
+        <a className="word" href={to('material')}>
+          {speaker.say('app.materials.all')}
+        </a>
+      </p>
       <p className="told">
         <Sentence
           saying={{
@@ -97,7 +104,7 @@ export default function BinsPage(): ReactNode {
   );
 
   function names(): string {
-    return speaker.list(items.map(({ material }) => nameOf(speaker, material)));
+    return speaker.list(items.map(({ material, own }) => nameOf(speaker, material, own?.name)));
   }
 }
 

@@ -5,12 +5,15 @@ import type { BinItem } from '../../mix/draft.ts';
 import { drawnMaterial, likelyVolume_m3 } from '../../mix/science.ts';
 import { fillOf, Patterns } from '../../pictures/Patterns.tsx';
 import { texturesFor } from '../../pictures/texture.ts';
+import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import './mounds.css';
 
 /** Width of the largest mound, px. */
 const LARGEST = 118;
 const SMALLEST = 22;
+/** Drawn as a litre, where nobody can tell. */
+const UNKNOWN_M3 = 0.001;
 
 /** What lies at the bins, as mounds of one scale: twice as wide is eight times as much. */
 export default function Mounds({
@@ -23,13 +26,17 @@ export default function Mounds({
   const speaker = useSpeaker();
   const { measures_L } = useSettings();
   const prefix = useId().replace(/[^a-zA-Z0-9]/gu, '');
-  const textures = texturesFor(items.map(({ material }) => drawnMaterial(material)));
-  const sides = items.map(({ material, amount }) => Math.cbrt(likelyVolume_m3(material, amount, measures_L) ?? 0));
-  const scale = LARGEST / Math.max(...sides, Number.MIN_VALUE);
+  const textures = texturesFor(
+    items.map(({ material, own }) => ({ ...drawnMaterial(own?.like ?? material), id: material })),
+  );
+  const sides = items.map(({ material, own, amount }) =>
+    Math.cbrt(likelyVolume_m3(own?.like ?? material, amount, measures_L) ?? UNKNOWN_M3),
+  );
+  const scale = LARGEST / Math.max(...sides);
   return (
     <figure className="picture mounds" aria-label={label}>
       <ul>
-        {items.map(({ material }, i) => {
+        {items.map(({ material, own }, i) => {
           const width = Math.max(SMALLEST, (sides[i] ?? 0) * scale);
           return (
             <li key={material}>
@@ -45,7 +52,7 @@ export default function Mounds({
                   strokeWidth="1"
                 />
               </svg>
-              <span>{nameOf(speaker, material)}</span>
+              <a href={to('material', material)}>{nameOf(speaker, material, own?.name)}</a>
             </li>
           );
         })}

@@ -2,6 +2,7 @@ import type { Heap, Holding } from '@loamwright/daybook';
 import { likely, type Quantity } from '@loamwright/science';
 import type { ReactNode } from 'react';
 import { nameOf } from '../../mix/amount.ts';
+import { ownName } from '../../mix/own-name.ts';
 import { drawnMaterial } from '../../mix/science.ts';
 import { type DrawnLayer, Layers } from '../../pictures/Layers.tsx';
 import { marksFor } from '../../pictures/marks.ts';
@@ -25,7 +26,7 @@ export function StuffPicture({ heap, holding }: { readonly heap: Heap; readonly 
     ({ put }, i): DrawnLayer => ({
       material: drawnMaterial(put.material),
       thickness_m: (height_m * (volumes[i] ?? 0)) / total_m3,
-      name: nameOf(speaker, put.material),
+      name: nameOf(speaker, put.material, ownName(holding, put.material)),
       amount: '',
     }),
   );

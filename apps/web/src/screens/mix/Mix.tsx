@@ -114,7 +114,14 @@ function Picture({ bins, solution }: { readonly bins: Bins; readonly solution: M
   if (!card.ok) return null;
   return (
     <figure className="picture">
-      <HeapLayers card={card.value} report={buildCardReport(card.value, holding)} bay={bins.bay} />
+      <HeapLayers
+        card={card.value}
+        report={buildCardReport(card.value, holding)}
+        bay={bins.bay}
+        names={
+          new Map(bins.items.flatMap(({ material, own }) => (own === undefined ? [] : [[material, own.name] as const])))
+        }
+      />
     </figure>
   );
 }

@@ -4,6 +4,7 @@ import { type ReactNode, useState } from 'react';
 import { useSettings } from '../../../device/settings.ts';
 import { useBook } from '../../../keep/useBook.ts';
 import { sayAmount, someOf } from '../../../mix/amount.ts';
+import { ownName } from '../../../mix/own-name.ts';
 import { enteredOf, layerPut } from '../../../mix/put.ts';
 import { Sentence } from '../../../parts/Sentence.tsx';
 import { openSheet, useRoute } from '../../../shell/route.ts';
@@ -52,7 +53,11 @@ export default function LogFed({ heap }: { readonly heap: Heap }): ReactNode {
           <Sentence
             saying={{
               key: 'app.log.fed.lie',
-              places: { stuff: fed.map((one) => someOf(speaker, one.material, sayAmount(speaker, one.amount))) },
+              places: {
+                stuff: fed.map((one) =>
+                  someOf(speaker, one.material, sayAmount(speaker, one.amount), ownName(holding, one.material)),
+                ),
+              },
             }}
             touchable={({ place }) => place.endsWith('.amount')}
             onTouch={({ place }) => {
@@ -70,6 +75,7 @@ export default function LogFed({ heap }: { readonly heap: Heap }): ReactNode {
         <AmountSheet
           key={material}
           material={material}
+          name={ownName(holding, material)}
           before={fed.find((one) => one.material === material)?.amount}
           onPut={(amount) => setFed((now) => [...now.filter((one) => one.material !== material), { material, amount }])}
           onTakeOut={() => setFed((now) => now.filter((one) => one.material !== material))}

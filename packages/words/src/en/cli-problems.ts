@@ -1,0 +1,72 @@
+/** Problems that are first met at the command line; the app may pass one on. */
+export const cliProblemsEn = {
+  'problem.server-missing': 'The server has not been built: there is no {path}. Build it with: npm run build',
+  'problem.input-empty':
+    'Nothing came on standard input. Give the input there: loamwright reckon {path} < in.json (--example prints one).',
+  'problem.not-json-text': 'What was given at {path} is not JSON: {found}.',
+  'problem.not-text': 'What was given at {path} is not text in UTF-8.',
+  'problem.settings-broken':
+    'The settings in {path} can’t be read: {found}. Mend the file, or move it away to begin with fresh settings.',
+  'problem.folder-unusable':
+    '{path} can’t be used: {found}. Choose another folder with --data, or mend its permissions.',
+  'problem.file-unreadable': 'The file {path} can’t be read: {found}.',
+  'problem.file-unwritable': 'The file {path} can’t be written: {found}.',
+  'problem.damaged':
+    'The daybook at {path} can’t be opened: {found}. Nothing in it was changed. Move it away and bring back a copy (loamwright bring FILE), or choose another folder with --data.',
+  'problem.busy': 'The daybook at {path} is in use by another program that is writing just now. Try again.',
+  'problem.full': 'The disk with {path} is full. Nothing was written.',
+  'problem.other-holding':
+    'That is the daybook of another holding, and two holdings never mix. Nothing was taken over. To keep it beside this one, give it a data folder of its own with --data.',
+  'problem.daybook-empty': 'The daybook at {path} has not been begun, so there is nothing to take.',
+  'problem.nothing-named': 'It is not said what: give it after {path}. See: loamwright --help',
+  'problem.note-empty': 'The note is empty: give its words after note.',
+  'problem.ingredient-unreadable':
+    '“{found}” can’t be read. What would do is a material, =, and an amount: straw=9buckets, "goat bedding=half a barrow".',
+  'problem.amount-unreadable':
+    'The amount of {path}, “{found}”, can’t be read. What would do: 9 buckets, half a barrow, 2 bags packed, 3-4 bales, 20kg, 40 L, a lot.',
+  'problem.weigh-it': 'How heavy {path} is, the program does not know. Give its mass, such as 20kg.',
+  'problem.doubtful-alone': 'Say what it is in, and the doubtful thing after a plus: green-weeds+{found}=1bag.',
+  'problem.figure-unreadable': '“{found}” ({path}) can’t be read. What would do: {wanted}.',
+  'problem.check-half': '{path} is half of a check: it wants {wanted} beside it.',
+  'problem.name-taken':
+    '“{found}” is a known material. To correct it leave --like out; to add your own give it another name.',
+  'problem.name-unusable': 'A name needs a letter or a figure in it.',
+  'problem.measurement-unreadable': '{path} is “{found}”, which can’t be read. What would do: {wanted}.',
+  'problem.when-unreadable':
+    'The time “{found}” ({path}) can’t be read. What would do: 18:00, yesterday, yesterday 18:00, monday 7:30, 3 days ago, 2026-03-01, 2026-03-01 18:00.',
+  'problem.bay-unreadable':
+    'The size “{found}” can’t be read. What would do is width x depth x height: 1.2x1.2x1m, 4x4x4ft; or the name of a bay that is written down.',
+  'problem.bay-missing': 'It is not said into which bay: moved BAY.',
+  'problem.size-unreadable': '“{found}” ({path}) can’t be read. What would do: bucket=14L, barrow=3ft3.',
+  'problem.act-unknown':
+    '“{found}” is no temperature and nothing that can be logged of a heap. What would do: 148F, or one of: {wanted}.',
+  'problem.reading-odd': '{found} Did you mean: {wanted}?',
+  'problem.no-such-belief': 'No belief is known by “{found}”. See all of them: loamwright belief',
+  'problem.no-such-heap':
+    'There is no heap called “{found}”.{offers, plural, =0 {} other { Nearest: {wanted}.}} See: loamwright heap',
+  'problem.no-such-bay':
+    'There is no bay called “{found}”.{offers, plural, =0 {} other { Nearest: {wanted}.}} Set one up: loamwright log bay NAME 1.2x1.2x1m',
+  'problem.which-heap': 'There is more than one heap called “{found}”. Give one by its id: {wanted}.',
+  'problem.which-bay': 'There is more than one bay called “{found}”. Give one by its id: {wanted}.',
+  'problem.no-such-entry': 'There is no entry whose id ends with “{found}”. See: loamwright daybook --all',
+  'problem.which-entry': 'More than one id ends with “{found}”: {wanted}. Give more of it.',
+  'problem.amend-other-kind':
+    'That is a {wanted}, and a correction must be one too, not a {found}. Take it back instead, and log it anew.',
+  'problem.amend-nothing': 'It is not said what the entry should have said. Give the words for it, --body, or --when.',
+  'problem.amend-by-body':
+    'A {found} is corrected by its whole body: --body FILE, or --body - (loamwright daybook --show ID prints it).',
+  'problem.amend-unreadable-kind':
+    'This version of the program does not know the kind {found}, so it can’t correct it.',
+  'problem.forget-only-demo': 'Only the demo garden can be forgotten: give {wanted} with {path}.',
+  'problem.bay-needed':
+    'It is not said where it stands: give {path} with the name of a bay, or its inside as 1.2x1.2x1m.',
+  'problem.bay-without-size':
+    'How large that bay is, is not written down. Write it down (loamwright log bay NAME 1.2x1.2x1m), or give its inside with {path}.',
+  'problem.no-last-mix':
+    'There is no mix to build from yet. Mix first (loamwright mix straw=9buckets …), or give the amounts here.',
+  'problem.no-such-aim':
+    'The last mix has no answer for {path} {found}.{offers, plural, =0 { It has the one answer only.} other { It has: {wanted}.}}',
+  'problem.aim-with-stuff': '{path} takes one of the answers of the last mix, so no amounts go with it.',
+  'problem.mix-empty':
+    'The last mix uses nothing, so there is nothing to build. Mix again with more to choose from, or give the amounts here.',
+} as const;
