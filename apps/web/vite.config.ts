@@ -1,4 +1,3 @@
-import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -44,9 +43,6 @@ export default defineConfig({
       },
     }),
   ],
-  resolve: {
-    alias: [{ find: /^\.\/cli\.ts$/u, replacement: fileURLToPath(new URL('no-cli-words.ts', import.meta.url)) }],
-  },
   // The solver asks for these only where it runs in Node.
   worker: { format: 'es', rolldownOptions: { external: [/^node:/u] } },
   optimizeDeps: { exclude: ['highs'] },

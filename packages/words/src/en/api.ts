@@ -52,9 +52,4 @@ export const apiEn = {
   'api.status.500': 'It failed here.',
   'api.status.503': 'Too much waits already, or it took too long.',
   'api.status.507': 'The disk is full.',
-
-  'problem.method-not-allowed': 'This is not asked for with {found}; what would do: {wanted}.',
-  'problem.reckon-busy': 'Too many calculations wait already. Ask for {path} again in {wanted} s.',
-  'problem.reckon-too-long': '{path} took too long with this input, and was ended. Ask for less at once.',
-  'problem.reckon-failed': '{path} could not be worked out here. Nothing that is kept was touched.',
 } as const;

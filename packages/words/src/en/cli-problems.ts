@@ -69,4 +69,7 @@ export const cliProblemsEn = {
   'problem.aim-with-stuff': '{path} takes one of the answers of the last mix, so no amounts go with it.',
   'problem.mix-empty':
     'The last mix uses nothing, so there is nothing to build. Mix again with more to choose from, or give the amounts here.',
+  'problem.heap-size-unreadable':
+    'The size “{found}” can’t be read. What would do: 1.2x1.2x1.2m, 4x4x4ft, 0.76m3, 1yd3, or the name of a bay that is written down.',
+  'problem.bay-unmeasured': 'Nobody has written down how large the bay “{found}” is. What would do: 1.2x1.2x1.2m.',
 } as const;

@@ -33,7 +33,4 @@ export const sizeEn = {
   'cli.size.air': 'mean temperature of the coldest weeks, such as -5C or 20F; -5 °C if not said',
   'cli.size.core': 'what the core is to hold; 55 °C (131 °F) if not said',
   'cli.size.insulated': 'sides and top are insulated already',
-  'problem.heap-size-unreadable':
-    'The size “{found}” can’t be read. What would do: 1.2x1.2x1.2m, 4x4x4ft, 0.76m3, 1yd3, or the name of a bay that is written down.',
-  'problem.bay-unmeasured': 'Nobody has written down how large the bay “{found}” is. What would do: 1.2x1.2x1.2m.',
 } as const;

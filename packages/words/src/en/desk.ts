@@ -1,0 +1,14 @@
+import { apiEn } from './api.ts';
+import { calculationsEn } from './calculations.ts';
+import { cliEn } from './cli.ts';
+import { serverEn } from './server.ts';
+import { sizeEn } from './size.ts';
+
+/** What only the command line, the server and the written pages say. The app is built without it (`no-desk.ts`). */
+export const deskEn: typeof apiEn & typeof calculationsEn & typeof cliEn & typeof serverEn & typeof sizeEn = {
+  ...apiEn,
+  ...calculationsEn,
+  ...cliEn,
+  ...serverEn,
+  ...sizeEn,
+};
