@@ -14,6 +14,7 @@ import { cautionText, heap } from './commands/heap.ts';
 import { log } from './commands/log/log.ts';
 import { material } from './commands/material/material.ts';
 import { mix } from './commands/mix.ts';
+import { needs } from './commands/needs.ts';
 import { potting } from './commands/potting.ts';
 import { reckon } from './commands/reckon.ts';
 import { size } from './commands/size.ts';
@@ -303,6 +304,11 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .option('--key <key>', say('cli.exchange.key'))
     .option('--fingerprint <sha256>', say('cli.exchange.fingerprint'))
     .action((address, options) => run(options, (session) => exchange(address, options, session)));
+
+  command('needs', 'cli.needs')
+    .argument('[stuff...]', say('cli.needs.stuff'))
+    .option('--size <size...>', say('cli.option.size'))
+    .action((stuff, options) => run(options, (session) => needs(stuff, options, session)));
 
   command('belief', 'cli.belief')
     .argument('[words...]', say('cli.belief.words'))

@@ -21,6 +21,7 @@ export { type FactWords, type MaterialReport, materialReport } from './material-
 export type { ChangeWords } from './material-words.ts';
 export { type MixReport, mixReport, type OtherWords, type PermitWords, type UsedWords } from './mix-report.ts';
 export { materialName } from './names.ts';
+export { type NeedsReport, needsReport } from './needs-report.ts';
 export { type HeapLine, type HeapsOverview, heapsOverview } from './overview.ts';
 export {
   type Check,

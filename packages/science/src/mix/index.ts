@@ -36,7 +36,13 @@ export { type MixBalance, type MixBalanceInput, mixBalance } from './mix-balance
 export type { Bay, MixInput } from './mix-input.ts';
 export { mixSolve } from './mix-solve.ts';
 export { moistureFromWeights } from './moisture-from-weights.ts';
-export { type NitrogenToReach, type NitrogenToReachInput, nitrogenToReach } from './nitrogen-to-reach.ts';
+export {
+  type NitrogenToReach,
+  type NitrogenToReachInput,
+  nitrogenGoals_ratio,
+  nitrogenGrade_pctAsIs,
+  nitrogenToReach,
+} from './nitrogen-to-reach.ts';
 export type { SaltClass, Salts } from './salts.ts';
 export type { ChargeId } from './search.ts';
 export type { Season } from './season.ts';

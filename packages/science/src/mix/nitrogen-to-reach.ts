@@ -30,7 +30,18 @@ export interface NitrogenToReach {
   readonly cautions: readonly CautionId[];
 }
 
-const { fertilisers } = mixParameters;
+const { fertilisers, nitrogenGoals } = mixParameters;
+
+/** C:N to which nitrogen is commonly given: the least of use, and as much as does good; higher for woody stuff. */
+export const nitrogenGoals_ratio: Readonly<Record<'leafy' | 'woody', { readonly high: number; readonly low: number }>> =
+  nitrogenGoals;
+
+/** Nitrogen in what is sold, % as it is. @throws RangeError for what is not in the table. */
+export function nitrogenGrade_pctAsIs(id: string): number {
+  const sold = fertilisers.find((one) => one.id === id);
+  if (sold === undefined) throw new RangeError(`${id} is not among what is sold`);
+  return sold.nitrogen_pctAsIs;
+}
 
 function run(input: NitrogenToReachInput, { draws }: { readonly draws: Draws }): Outcome<NitrogenToReach> {
   const mix = weighMix(input, draws);

@@ -70,6 +70,10 @@ export interface MixParameters {
   /** Water one gram of a dry material holds before it drips, in grams. */
   readonly waterCapacity: readonly (Citation & PublishedRange & { readonly material: string })[];
   readonly waterCapacityOther: Citation & PublishedRange;
+  /** C:N to which nitrogen is given: the least that heats, and the most that is of use. */
+  readonly nitrogenGoals: Readonly<
+    Record<'leafy' | 'woody', Citation & { readonly high: number; readonly low: number }>
+  >;
   readonly fertilisers: readonly (Citation & { readonly id: string; readonly nitrogen_pctAsIs: number })[];
   readonly solver: Readonly<
     Record<

@@ -138,6 +138,10 @@ export const cliEn = {
   'cli.bring.attached': '{attached, plural, one {# picture or series} other {# pictures and series}} came with them.',
   'cli.bring.conflicts':
     '{count, plural, one {# entry is} other {# entries are}} now here in two versions, and none of them counts until one is taken back: loamwright daybook shows them.',
+
+  'cli.needs': 'What amounts of stuff want before they rot hot: water, or dry stuff, and nitrogen.',
+  'cli.needs.stuff': 'what there is, such as leaves=106bags or chips=1yd3',
+
   'cli.belief': 'What is commonly held of heaps, beds and teas, and what has been published of it.',
   'cli.belief.words': 'words of the belief, such as coffee acid; left out, every belief',
   'cli.belief.held': '“{held}”',
