@@ -36,7 +36,7 @@ describe('needs', () => {
     [['needs'], 'nothing-named'],
     [['needs', 'nonsuch=1kg'], 'unknown-material'],
     [['needs', 'leaves'], 'ingredient-unreadable'],
-    [['needs', 'leaves=0kg'], 'nothing-in-it'],
+    [['needs', 'leaves=0kg'], 'amount-unreadable'],
   ])('asks again for %j', async (args, code) => {
     const { problems } = await home.json(args);
     expect(problems?.map((problem) => problem.code)).toContain(code);

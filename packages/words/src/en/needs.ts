@@ -4,7 +4,8 @@ export const needsEn = {
     'All of it ({stuff}): {mass}, {volume} as it lies, about {water, number} % water, carbon to nitrogen about {ratio}.',
   'needs.ratio': '{likely, number} ({low, number} to {high, number})',
   'needs.ratio.none': 'unknown, for nothing in it brings nitrogen',
-  'needs.weigh': 'The weight decides most here and is guessed: weigh three bags or buckets of it, and give the weight instead.',
+  'needs.weigh':
+    'The weight decides most here and is guessed: weigh three bags or buckets of it, and give the weight instead.',
   'needs.water.add-water':
     'To bring it to {goal, number} % water it takes {water}: wet it as you fill, not from the top, and again the next day. Stop when a squeezed handful drips.',
   'needs.water.rain': 'Rain does little of that: 25 mm of it is 25 L on a square metre.',

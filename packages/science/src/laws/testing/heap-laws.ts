@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { heatToHold, type SizeInSeason } from '../../heap/heat-to-hold.ts';
+import { type NotHeating, notHeating } from '../../heap/not-heating.ts';
 import { readingPlausibility } from '../../heap/plausibility.ts';
 import { readingMeaning } from '../../heap/reading-meaning.ts';
 import { expectNoLess, type LawsOf, law } from './law.ts';
@@ -18,6 +19,11 @@ const growths = fc.double({ min: 1, max: 5, noNaN: true });
 /** Each season's two ways to stand, the same in order. */
 function waysOf(seasons: readonly SizeInSeason[] = []): readonly SizeInSeason['bare'][] {
   return seasons.flatMap(({ bare, insulated }) => [bare, insulated]);
+}
+
+/** How likely a cause is; one that is not told is less likely than all that are. */
+function shareOf(cause: string, { causes }: NotHeating): number {
+  return causes.find((one) => one.cause === cause)?.share ?? 0;
 }
 
 export const heapLaws: Readonly<Record<string, LawsOf>> = {
@@ -82,6 +88,47 @@ export const heapLaws: Readonly<Record<string, LawsOf>> = {
           waysOf(mild?.seasons).forEach((way, i) => {
             expectNoLess(waysOf(cold?.seasons)[i]?.heat_WPerM3.p50 ?? Number.NaN, way.heat_WPerM3.p50, 'heat');
           });
+        },
+      }),
+    ],
+  },
+  'not-heating': {
+    scale: 'no scale law because a cause is no amount, and a larger heap is cold for other causes',
+    others: [
+      law(notHeating, {
+        says: 'a drier squeeze never makes drought less likely, nor a wetter one too much water (all else the same)',
+        cases: fc.record(
+          {
+            size: boxes,
+            age_days: fc.double({ min: 1, max: 60, noNaN: true }),
+            air_degC: fc.double({ min: -10, max: 25, noNaN: true }),
+          },
+          { requiredKeys: [] },
+        ),
+        inputs: (known) =>
+          (['dusty', 'crumbles', 'holds', 'drops', 'streams'] as const).map((squeeze) => ({ ...known, squeeze })),
+        expects: (answers) => {
+          answers.slice(1).forEach((wetter, i) => {
+            const drier = answers[i];
+            if (drier === undefined) throw new RangeError('one answer each');
+            expectNoLess(shareOf('too-dry', drier), shareOf('too-dry', wetter), 'too dry');
+            expectNoLess(shareOf('too-wet', wetter), shareOf('too-wet', drier), 'too wet');
+          });
+        },
+      }),
+      law(notHeating, {
+        says: 'never more than three causes, likeliest first, together no more than certain',
+        cases: fc.record({ size: boxes }, { requiredKeys: [] }),
+        inputs: (known) => [known],
+        expects: ([answer]) => {
+          const told = answer?.causes.map(({ share }) => share) ?? [];
+          expect(told.length).toBeLessThanOrEqual(3);
+          expect([...told].sort((a, b) => b - a)).toEqual(told);
+          expectNoLess(
+            1,
+            told.reduce((sum, one) => sum + one, 0),
+            'all causes',
+          );
         },
       }),
     ],
