@@ -1,3 +1,4 @@
+export { beliefsHeldEn } from './en/beliefs.ts';
 export { isMessageKey, type Locale, locales, type MessageKey, type Messages } from './messages.ts';
 export type { Shown } from './number.ts';
 export { outline } from './outline.ts';

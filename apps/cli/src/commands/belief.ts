@@ -1,5 +1,5 @@
 import { type Belief, type BeliefId, bad, beliefs, findBeliefs, good, type Outcome } from '@loamwright/science';
-import type { Speaker } from '@loamwright/words';
+import { beliefsHeldEn, type Speaker } from '@loamwright/words';
 import type { Answer } from '../answer.ts';
 import { citationLine, cited } from '../citation.ts';
 import type { Session } from '../session.ts';
@@ -10,7 +10,7 @@ export function belief(words: readonly string[], session: Session): Outcome<Answ
   const { speaker } = session;
   if (words.length === 0) return good(listing(session));
   const typed = words.join(' ');
-  const known = beliefs.map(({ id }) => ({ id, held: heldOf(id, speaker), words: speaker.say(`belief.${id}.words`) }));
+  const known = beliefs.map(({ id }) => ({ id, held: heldOf(id), words: beliefsHeldEn[id]?.words ?? '' }));
   const found = findBeliefs(typed, known);
   if (found.length === 0) return bad({ code: 'no-such-belief', path: '', found: typed.slice(0, 60), wanted: '' });
   const shown = beliefs.filter(({ id }) => found.includes(id));
@@ -21,19 +21,19 @@ export function belief(words: readonly string[], session: Session): Outcome<Answ
 }
 
 function listing({ speaker, terminal }: Session): Answer {
-  const lines = beliefs.map(({ id }): [string, string] => [`- ${heldOf(id, speaker)}`, '  ']);
+  const lines = beliefs.map(({ id }): [string, string] => [`- ${heldOf(id)}`, '  ']);
   return {
     value: beliefs.map((one) => asData(one, speaker)),
     text: page(terminal.columns, ...lines, [''], [speaker.say('cli.belief.hint')]),
   };
 }
 
-function heldOf(id: BeliefId, speaker: Speaker): string {
-  return speaker.say(`belief.${id}.held`);
+function heldOf(id: BeliefId): string {
+  return beliefsHeldEn[id]?.held ?? id;
 }
 
 function asData({ id, finding, evidence, sources }: Belief, speaker: Speaker): object {
-  const [held, says] = [heldOf(id, speaker), speaker.say(`belief.${id}.says`)];
+  const [held, says] = [heldOf(id), speaker.say(`belief.${id}.says`)];
   return { id, held, says, finding, evidence, sources: sources.map(cited) };
 }
 
@@ -46,7 +46,7 @@ function beliefPage({ id, finding, evidence, sources }: Belief, { speaker, termi
   return [
     page(
       terminal.columns,
-      [speaker.say('cli.belief.held', { held: heldOf(id, speaker) })],
+      [speaker.say('cli.belief.held', { held: heldOf(id) })],
       [speaker.say(`belief.${id}.says`)],
       [standing],
     ),

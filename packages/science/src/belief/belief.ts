@@ -1,7 +1,7 @@
 import table from '@loamwright/reference/beliefs.json' with { type: 'json' };
 import type { Citation } from '../catalogue/citation.ts';
 
-/** What growers commonly hold, by name; the words are the messages `belief.ID.held`, `.says` and `.words`. */
+/** What growers commonly hold, by name; the answer to it is the message `belief.ID.says`. */
 export type BeliefId = keyof typeof table;
 
 /** What has been published of it: speaks against it, bears part of it out, or there is nothing. */

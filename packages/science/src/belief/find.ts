@@ -1,7 +1,7 @@
 import { plain } from '../material/find.ts';
 import type { BeliefId } from './belief.ts';
 
-/** What a belief goes by: the messages `belief.ID.held` and `belief.ID.words`. */
+/** What a belief goes by: the belief as it is held, and further words. */
 export interface BeliefWords {
   readonly id: BeliefId;
   readonly held: string;

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import sources from '@loamwright/reference/sources.json' with { type: 'json' };
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { type Built, built } from '../../apps/cli/src/testing/built.ts';
+import { type Built, built } from './testing/built.ts';
 
 /**
  * A question that a grower asked, by its id, retold at Quarry Lane: the command lines that answer it, in order, on one new
@@ -46,7 +46,7 @@ const questionSchema = z.strictObject({
   ),
 });
 
-const folder = fileURLToPath(new URL('./', import.meta.url));
+const folder = fileURLToPath(new URL('../../../tests/questions/', import.meta.url));
 const questions = readdirSync(folder)
   .filter((name) => name.endsWith('.json'))
   .sort()
