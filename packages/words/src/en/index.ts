@@ -13,7 +13,6 @@ import { exchangeEn } from './exchange.ts';
 import { materialsEn } from './materials.ts';
 import { measuresEn } from './measures.ts';
 import { mixEn } from './mix.ts';
-import { needsEn } from './needs.ts';
 import { photosEn } from './photos.ts';
 import { problemsEn } from './problems.ts';
 import { readingEn } from './reading.ts';
@@ -34,7 +33,6 @@ type En = typeof advisorEn &
   typeof materialsEn &
   typeof measuresEn &
   typeof mixEn &
-  typeof needsEn &
   typeof photosEn &
   typeof problemsEn &
   typeof readingEn &
@@ -57,7 +55,6 @@ export const en: En = {
   ...materialsEn,
   ...measuresEn,
   ...mixEn,
-  ...needsEn,
   ...photosEn,
   ...problemsEn,
   ...readingEn,
