@@ -1,5 +1,6 @@
+import { baySize } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
-import { bad, good, likely, type Outcome } from '@loamwright/science';
+import { bad, good, type Outcome } from '@loamwright/science';
 import { type BaySize, readBaySize } from './grammar/measurement.ts';
 import type { Session } from './session.ts';
 import { subjectNamed } from './subject.ts';
@@ -21,11 +22,5 @@ export function bayMeant(typed: string, holding: Holding, session: Session): Out
     const looksMeasured = /^\s*\d/u.test(typed);
     return looksMeasured ? bad({ code: 'bay-unreadable', path: '--bay', found: typed.slice(0, 60), wanted: '' }) : id;
   }
-  return good({ id: id.value, size: sizeOf(holding, id.value) });
-}
-
-function sizeOf(holding: Holding, id: string): BaySize | undefined {
-  const body = holding.bays.get(id)?.setUp.body;
-  if (body?.width_m === undefined || body.depth_m === undefined || body.height_m === undefined) return undefined;
-  return { width_m: likely(body.width_m), depth_m: likely(body.depth_m), height_m: likely(body.height_m) };
+  return good({ id: id.value, size: baySize(holding, id.value) });
 }

@@ -15,6 +15,7 @@ import { log } from './commands/log/log.ts';
 import { material } from './commands/material/material.ts';
 import { mix } from './commands/mix.ts';
 import { needs } from './commands/needs.ts';
+import { pail } from './commands/pail.ts';
 import { potting } from './commands/potting.ts';
 import { reckon } from './commands/reckon.ts';
 import { size } from './commands/size.ts';
@@ -218,6 +219,26 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .option('--from-stock', say('cli.option.fromStock'))
     .option('--note <text>', say('cli.option.note'))
     .action((name, stuff, options) => run(options, (session) => feed(name, stuff, options, session)));
+
+  command('pail', 'cli.pail')
+    .argument('[stuff...]', say('cli.pail.stuff'))
+    .option('--bin <heap>', say('cli.pail.bin'))
+    .option('--dry <stuff...>', say('cli.pail.dry'))
+    .option('--bay <bay>', say('cli.mix.bay'))
+    .option('--height <height>', say('cli.log.height'))
+    .option('--squeeze <feel>', say('cli.log.squeeze'))
+    .option('--smell <smell>', say('cli.log.smell'))
+    .option('--frozen', say('cli.pail.frozen'))
+    .addOption(new Option('--thawing', say('cli.pail.thawing')).conflicts('frozen'))
+    .option('--per-week <count>', say('cli.pail.perWeek'))
+    .option('--weeks <count>', say('cli.pail.weeks'))
+    .option('--size <size...>', say('cli.option.size'))
+    .option('--full', say('cli.pail.full'))
+    .option('--log', say('cli.pail.log'))
+    .option('--from-stock', say('cli.option.fromStock'))
+    .option('--when <time>', say('cli.option.when'))
+    .option('--note <text>', say('cli.option.note'))
+    .action((stuff, options) => run(options, (session) => pail(stuff, options, session)));
 
   logOptions(command('log', 'cli.log'))
     .argument('<subject>', say('cli.log.subject'))

@@ -2,6 +2,7 @@ export type { ActMark } from './act-marks.ts';
 export { type BalanceReport, balanceReport, type JudgedWords } from './balance-report.ts';
 export { type BedFillReport, bedFillReport } from './bed-fill-report.ts';
 export type { BeliefSaid } from './belief-words.ts';
+export { baySize } from './bin-layers.ts';
 export type { PartWords } from './blend-words.ts';
 export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';
 export { type CalculationReport, calculationReport, type FieldRow } from './calculation-report.ts';
@@ -33,7 +34,10 @@ export {
   readCheck,
 } from './own-records.ts';
 export { believedOf, stuffed } from './own-stuff.ts';
+export { type PailQuestion, type PailSaid, pailQuestion } from './pail-question.ts';
+export { type PailDry, type PailReport, pailReport } from './pail-report.ts';
 export { type PottingReport, pottingReport } from './potting-report.ts';
+export { isInStore, isRaw, layerPut, sized, type Weighed, type Weighing, weighed } from './put.ts';
 export {
   type ActWords,
   type BandWords,

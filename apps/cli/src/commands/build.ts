@@ -1,4 +1,4 @@
-import { type BuildCardReport, buildCardReport } from '@loamwright/advisor';
+import { type BuildCardReport, buildCardReport, isRaw, type Weighed, weighed } from '@loamwright/advisor';
 import type { Bodies, Entered, Holding, LayerPut } from '@loamwright/daybook';
 import {
   type Amount,
@@ -24,7 +24,7 @@ import { readMeasurement } from '../grammar/measurement.ts';
 import { readWhen, type WhenRead } from '../grammar/when.ts';
 import { namesOf } from '../holding.ts';
 import { type LastMix, lastMix, type Mixed } from '../mixed.ts';
-import { cardLine, isRaw, scaled, type Weighed, weighed } from '../put.ts';
+import { cardLine, scaled, weighingOf } from '../put.ts';
 import { recorded } from '../recorded.ts';
 import type { Session } from '../session.ts';
 import { withSizes } from '../sizes.ts';
@@ -217,7 +217,7 @@ function enteredFor(line: Plan['amounts'][number] | undefined, share: number, co
 
 function weighedLine(material: string, amount: Amount | undefined, { holding, session }: Ground): Outcome<Weighed> {
   if (amount === undefined) throw new RangeError(`no amount of ${material}`);
-  return weighed({ material, amount }, holding, session);
+  return weighed({ material, amount }, weighingOf(holding, session));
 }
 
 function balanceInput({ card, amounts }: Plan): MixBalanceInput {

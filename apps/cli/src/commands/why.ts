@@ -13,13 +13,13 @@ import type { Answer } from '../answer.ts';
 import { readBook } from '../book.ts';
 import { readIngredients } from '../grammar/ingredient.ts';
 import { readMeasurement } from '../grammar/measurement.ts';
+import { oneOf, readSeen } from '../grammar/seen.ts';
 import { readWhen } from '../grammar/when.ts';
 import { namesOf } from '../holding.ts';
 import type { Session } from '../session.ts';
 import { subjectNamed } from '../subject.ts';
 import { page } from '../text.ts';
 import { cautionText } from './heap.ts';
-import { smells, squeezes } from './log/reading.ts';
 import { readHeapSize } from './size.ts';
 
 export interface WhyOptions {
@@ -83,23 +83,17 @@ function readTold(options: WhyOptions, session: Session): Outcome<NotHeatingInpu
     const when = text === undefined ? undefined : take(readWhen(text, session.now(), session.zone));
     return when && Math.max(0, (session.now().getTime() - epoch_ms(when.happened)) / MS_PER_DAY);
   };
-  const oneOf = <Word extends string>(text: string | undefined, words: readonly Word[], path: string) => {
-    const word = words.find((known) => known === text?.toLowerCase());
-    if (text !== undefined && word === undefined) {
-      problems.push({ code: 'not-one-of', path, found: text.slice(0, 40), wanted: words.join(', ') });
-    }
-    return word;
-  };
+  const seen = take(readSeen({ squeeze: options.squeeze, smell: options.smell }, session.speaker.system));
   const all = {
     temp_degC: temperature(options.reading, '--reading'),
     hottest_degC: temperature(options.hottest, '--hottest'),
     air_degC: temperature(options.air, '--air'),
     age_days: daysSince(options.built),
     sinceTurn_days: daysSince(options.turned),
-    squeeze: oneOf(options.squeeze, squeezes, '--squeeze'),
-    smell: oneOf(options.smell, smells, '--smell'),
+    squeeze: seen?.squeeze,
+    smell: seen?.smell,
   };
-  const food = oneOf(options.food, ['yes', 'no'], '--food');
+  const food = take(oneOf(options.food, ['yes', 'no'], '--food'));
   const said = Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined));
   return problems.length > 0
     ? bad(...problems)

@@ -3,7 +3,7 @@ import type { CautionId } from '../caution/index.ts';
 import type { Resolved } from '../mix/ingredient.ts';
 
 /** What might have been said of the bin before this feeding. */
-export const claimIds = ['finished', 'cured', 'hot-days', 'sanitised', 'weed-free'] as const;
+export const claimIds = ['finished', 'hot-days', 'sanitised', 'weed-free'] as const;
 export type ClaimId = (typeof claimIds)[number];
 
 /** Why it can't be said any longer; the words are the message `pail.claim.because.REASON`. */
@@ -57,7 +57,6 @@ export function safetyAfter(pail: readonly Resolved[]): Safety {
     risky,
     lost: [
       { claim: 'finished', because: 'still-fed', materials: [] },
-      { claim: 'cured', because: 'still-fed', materials: [] },
       { claim: 'hot-days', because: 'new-stuff-unheated', materials: [] },
       ...(risky.length > 0
         ? [{ claim: 'sanitised', because: 'risky-stuff-added', materials: risky } as const]

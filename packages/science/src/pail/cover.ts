@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { bad, good, type Outcome, type Problem } from '../catalogue/index.ts';
+import { good, type Outcome } from '../catalogue/index.ts';
 import {
   type Chance,
   chance,
@@ -7,16 +7,13 @@ import {
   type Draws,
   type Estimate,
   estimateSchema,
-  likely,
   summarise,
 } from '../estimate/index.ts';
-import { type Amount, countInMeasure, measureById, type OwnSizes } from '../material/index.ts';
-import { type Permitted, permittedShape, type Resolved, resolve, weigh } from '../mix/ingredient.ts';
-import { mixParameters } from '../mix/parameters.ts';
+import { countInMeasure, type OwnSizes } from '../material/index.ts';
+import { type Permitted, permittedShape } from '../mix/ingredient.ts';
 import type { Portion } from '../mix/portion.ts';
-import { USUAL_MEASURE } from '../mix/stock.ts';
-import { type Aim, type AimId, aimIds, aims, dryNeed, needed_kg } from './need.ts';
-import type { DryStuff, PailCoverInput } from './pail-input.ts';
+import { choice, countNeeded, type Dry, oneOf, type Wet } from './dry.ts';
+import { type Aim, type AimId, aimIds, aims, dryNeed } from './need.ts';
 
 /** So much dry stuff, as mass, as it lies and in the grower's measure. */
 export interface Amounts {
@@ -62,75 +59,6 @@ export const dryOptionSchema: z.ZodType<DryOption> = z.strictObject({
   does: chanceSchema,
   enough: chanceSchema.optional(),
 });
-
-/** A dry material looked up and weighed by the measure. */
-export interface Dry extends Resolved {
-  readonly stuff: DryStuff;
-  readonly measure: string;
-  /** One measure of it, draw by draw. */
-  readonly ones: readonly Portion[];
-  /** What is on hand, draw by draw, kg; `undefined` for plenty. */
-  readonly onHand_kg?: Float64Array | undefined;
-}
-
-/**
- * Looks up the dry stuff on hand, and after it the common dry materials that are not on hand, for what must be fetched.
- * Where nothing was said of what is on hand there is plenty of these. All problems come back at once.
- */
-export function dryStuffs(input: PailCoverInput, draws: Draws): Outcome<readonly Dry[]> {
-  const { dry = [], ownSizes } = input;
-  const common = mixParameters.driers.filter((id) => dry.every(({ material }) => material !== id));
-  const found = [
-    ...dry.map((stuff, i) => dryStuff(stuff, `dry[${i}]`, ownSizes, draws)),
-    ...common.map((material, i) => commonStuff(material, `driers[${i}]`, input, draws)),
-  ];
-  const problems: readonly Problem[] = found.flatMap((one) => (one.ok ? [] : one.problems));
-  return problems.length > 0 ? bad(...problems) : good(found.flatMap((one) => (one.ok ? [one.value] : [])));
-}
-
-function commonStuff(material: string, path: string, input: PailCoverInput, draws: Draws): Outcome<Dry> {
-  const found = dryStuff({ material }, path, input.ownSizes, draws);
-  if (!found.ok || input.dry === undefined) return found;
-  return good({ ...found.value, onHand_kg: new Float64Array(draws.count) });
-}
-
-/** Dry stuff that is there; where there is none at all, what could be fetched. */
-function choice(dries: readonly Dry[]): readonly Dry[] {
-  const there = dries.filter(({ onHand_kg }) => onHand_kg === undefined || summarise(onHand_kg).p50 > 0);
-  return there.length > 0 ? there : dries;
-}
-
-function dryStuff(stuff: DryStuff, path: string, ownSizes: OwnSizes | undefined, draws: Draws): Outcome<Dry> {
-  const resolved = resolve(stuff, path);
-  if (!resolved.ok) return resolved;
-  const { amount, material, packed } = stuff;
-  const measure = stuff.measure ?? handyMeasure(amount, ownSizes);
-  const counted = { measure, count: 1, packed };
-  const ones = weigh(resolved.value, counted, material, { draws, ownSizes, path });
-  if (!ones.ok) return ones;
-  if (ones.value.some(({ volume_m3, dry_kg }) => volume_m3 <= 0 || dry_kg <= 0)) {
-    return bad({ code: 'nothing-in-it', path, found: material, wanted: 'some solid stuff' });
-  }
-  const dry = { ...resolved.value, stuff, measure, ones: ones.value };
-  if (amount === undefined) return good(dry);
-  const all = weigh(resolved.value, amount, material, { draws, ownSizes, path });
-  if (!all.ok) return all;
-  return good({ ...dry, onHand_kg: Float64Array.from(all.value, ({ wet_kg }) => wet_kg) });
-}
-
-/** What stands on hand in bales and leaf bags is still laid by the bucket. */
-function handyMeasure(amount: Amount | undefined, ownSizes: OwnSizes | undefined): string {
-  if (amount === undefined || !('measure' in amount)) return USUAL_MEASURE;
-  const volumeOf_L = (id: string): number =>
-    likely(ownSizes?.[id] ?? measureById(id)?.volume_L ?? Number.POSITIVE_INFINITY);
-  return volumeOf_L(amount.measure) <= volumeOf_L(USUAL_MEASURE) ? amount.measure : USUAL_MEASURE;
-}
-
-/** What is to be dried, draw by draw, and the dry stuff that must at least lie over it. */
-export interface Wet {
-  readonly portions: readonly Portion[];
-  readonly cover_m3: Float64Array;
-}
 
 /**
  * How much of each dry material that is there, alone, brings wet stuff to the aims; those that can't in most draws are
@@ -192,18 +120,6 @@ function volumeNeeded_m3(wet: Wet, dry: Dry, aim: Aim): Float64Array {
     const one = oneOf(dry, i);
     return countNeeded(portion, one, wet.cover_m3[i] ?? 0, aim) * one.volume_m3;
   });
-}
-
-/** One measure of a dry material in one draw. */
-export function oneOf({ ones }: Dry, draw: number): Portion {
-  const one = ones[draw];
-  if (one === undefined) throw new RangeError('dry stuff has a portion in every draw');
-  return one;
-}
-
-/** Measures of dry stuff that bring a portion to an aim and cover it; infinite where it can't be done. */
-export function countNeeded(wet: Portion, one: Portion, cover_m3: number, aim: Aim): number {
-  return Math.max(needed_kg(dryNeed(wet, one, aim)) / one.wet_kg, cover_m3 / one.volume_m3, 0);
 }
 
 function massOf_kg(volume_m3: number, one: Portion): number {

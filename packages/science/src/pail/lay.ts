@@ -7,7 +7,7 @@ import { type Permitted, permittedShape } from '../mix/ingredient.ts';
 import type { WeighedMix } from '../mix/mix-input.ts';
 import { mixParameters } from '../mix/parameters.ts';
 import { type Portion, portionMoisture_pctWet, poured, scaled, together } from '../mix/portion.ts';
-import { type Dry, oneOf, type Wet } from './cover.ts';
+import { type Dry, oneOf, type Wet } from './dry.ts';
 import type { PailCoverInput } from './pail-input.ts';
 import { pailParameters } from './parameters.ts';
 import { type Laid, planFor } from './plan.ts';

@@ -3,7 +3,8 @@ import { good, type Outcome } from '../catalogue/index.ts';
 import type { Draws } from '../estimate/index.ts';
 import { type Portion, together } from '../mix/portion.ts';
 import { type AsFed, asFelt, type WeighedLayer } from './bin.ts';
-import { type Dry, type DryOption, dryOptionSchema, optionsFor } from './cover.ts';
+import { type DryOption, dryOptionSchema, optionsFor } from './cover.ts';
+import { dryStuffs } from './dry.ts';
 import type { PailCoverInput } from './pail-input.ts';
 
 /** Why the bin is to be mended first; the words are the message `pail.mend.REASON`. */
@@ -49,7 +50,6 @@ export function mendFor(
   because: readonly MendReason[],
   layers: readonly WeighedLayer[],
   pail: readonly Portion[],
-  dries: readonly Dry[],
   input: PailCoverInput,
   draws: Draws,
 ): Outcome<BinMend> {
@@ -57,7 +57,10 @@ export function mendFor(
   const fed = pail.map((_, i) => together(layers.flatMap(({ portions }) => portions.slice(i, i + 1))));
   const felt = asFelt(fed, input, draws);
   const portions = pail.map((portion, i) => together([portion, ...felt.slice(i, i + 1)]));
-  const options = optionsFor({ portions, cover_m3: new Float64Array(draws.count) }, dries, input.ownSizes, draws);
+  const wet = { portions, cover_m3: new Float64Array(draws.count) };
+  const dries = dryStuffs(input, wet, draws);
+  if (!dries.ok) return dries;
+  const options = optionsFor(wet, dries.value, input.ownSizes, draws);
   if (!options.ok) return options;
   const alreadyThere = options.value.length > 0 && options.value.every(({ least }) => least.wet_kg.p50 === 0);
   return good({ because, alreadyThere, options: options.value });

@@ -6,7 +6,8 @@ import { mixSources } from '../mix/sources.ts';
 import { aheadOf } from './ahead.ts';
 import { asFedOf, binDraws, binNowOf, isBinKnown, layersOf, weighLayers } from './bin.ts';
 import { safetyAfter } from './claims.ts';
-import { dryStuffs, optionsFor } from './cover.ts';
+import { optionsFor } from './cover.ts';
+import { dryStuffs } from './dry.ts';
 import { coverFor_m3, layOut } from './lay.ts';
 import { type BinMend, mendFor, mendReasonsOf } from './mend.ts';
 import { notesFor } from './notes.ts';
@@ -25,10 +26,10 @@ function run(input: PailCoverInput, { draws }: Needs): Outcome<PailCover> {
   if (!pail.ok) return pail;
   const layers = weighLayers(input, draws);
   if (!layers.ok) return layers;
-  const dries = dryStuffs(input, draws);
-  if (!dries.ok) return dries;
   const { ingredients, total, packing_share: packing } = pail.value;
   const wet = { portions: total, cover_m3: coverFor_m3(pail.value) };
+  const dries = dryStuffs(input, wet, draws);
+  if (!dries.ok) return dries;
   const options = optionsFor(wet, dries.value, ownSizes, draws);
   if (!options.ok) return options;
   const ahead = aheadOf(options.value, dries.value, total, input);
@@ -38,7 +39,7 @@ function run(input: PailCoverInput, { draws }: Needs): Outcome<PailCover> {
   const asFed = isBinKnown(input) ? asFedOf(bin.asFed, packing) : undefined;
   const because = mendReasonsOf(asFed, layers.value, input);
   const mend: Outcome<BinMend | undefined> =
-    because.length === 0 ? good(undefined) : mendFor(because, layers.value, total, dries.value, input, draws);
+    because.length === 0 ? good(undefined) : mendFor(because, layers.value, total, input, draws);
   if (!mend.ok) return mend;
   const room = roomOf(bin, layers.value, input, draws);
   const stop = stopOf(layers.value, room, input);

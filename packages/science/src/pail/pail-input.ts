@@ -7,7 +7,7 @@ import { type Bay, baySchema } from '../mix/mix-input.ts';
 
 /** A dry material that stands ready to go with the pails. */
 export interface DryStuff extends Stuffed {
-  /** What it is counted in; a 20 L bucket when left out. */
+  /** What it is counted in; when left out a bucket, or for much of it what it stands in, or a barrow. */
   readonly measure?: string | undefined;
   /** What is on hand; plenty when left out. */
   readonly amount?: Amount | undefined;
@@ -46,13 +46,15 @@ export interface PailCoverInput {
   /** So many such pails a week are to come, for so many weeks. */
   readonly ahead?: { readonly pails_perWeek: number; readonly weeks: number } | undefined;
   readonly ownSizes?: OwnSizes | undefined;
+  /** The bucket that dry stuff is laid by; one of 20 L when left out. */
+  readonly usualMeasure?: string | undefined;
   /** Volume once in the bin over the volume in the pail, if it was tried. */
   readonly packing_share?: Quantity | undefined;
 }
 
 const MOST_IN_PAIL = 12;
 const MOST_DRY = 8;
-const MOST_LAYERS = 200;
+const MOST_LAYERS = 1000;
 const LONGEST_DAYS = 3650;
 
 const days = z.number().min(0).max(LONGEST_DAYS);
@@ -91,5 +93,6 @@ export const pailCoverInputSchema: z.ZodType<PailCoverInput> = z.strictObject({
     .strictObject({ pails_perWeek: z.number().positive().max(100), weeks: z.number().positive().max(104) })
     .optional(),
   ownSizes: ownSizesSchema.optional(),
+  usualMeasure: z.string().min(1).optional().meta({ description: 'The bucket that dry stuff is laid by.' }),
   packing_share: fractionQuantity('Volume once in the bin over the volume in the pail.').optional(),
 });

@@ -1,7 +1,6 @@
 import { summarise } from '../estimate/index.ts';
 import { type Portion, scaled, together } from '../mix/portion.ts';
-import { countNeeded, type Dry, oneOf, type Wet } from './cover.ts';
-import { aims } from './need.ts';
+import { type Dry, likelyCount, oneOf, type Wet } from './dry.ts';
 
 /** So many measures of one dry material. */
 export interface Laid {
@@ -44,19 +43,6 @@ export function planFor(wet: Wet, dries: readonly Dry[]): Plan {
 function missing(wet: Wet, dries: readonly Dry[]): Laid | undefined {
   const counts = dries.map((dry): Laid => ({ dry, count: inHalves(likelyCount(wet, dry)) }));
   return counts.find(({ count }) => Number.isFinite(count) && count > 0);
-}
-
-function likelyCount(wet: Wet, dry: Dry): number {
-  const counts = wet.portions.map((portion, i) =>
-    countNeeded(portion, oneOf(dry, i), wet.cover_m3[i] ?? 0, aims.better),
-  );
-  return middle(counts);
-}
-
-/** The median of the draws in which it can be done; infinite where those are not the most. */
-function middle(counts: readonly number[]): number {
-  const able = counts.filter(Number.isFinite);
-  return 2 * able.length > counts.length ? summarise(able).p50 : Number.POSITIVE_INFINITY;
 }
 
 function afterLaying({ portions, cover_m3 }: Wet, { dry, count }: Laid): Wet {

@@ -68,6 +68,17 @@ export const cliEn = {
   'cli.material.none': 'No material of your own is written down, and nothing lies in store.',
   'cli.material.more':
     'The program knows {count} materials: loamwright material --all, --find WORDS, or a material’s name.',
+  'cli.pail': 'What goes with a pail of scraps, a basket of weeds or a mowing, and what the bin is after it.',
+  'cli.pail.stuff': 'what is in the pail, such as scraps=1pail or grass=2buckets',
+  'cli.pail.bin': 'the heap it goes into, by its name; its layers come from the daybook',
+  'cli.pail.dry': 'dry stuff on hand, such as leaves=3bags; left out, what the daybook says lies in store',
+  'cli.pail.frozen': 'the bin is frozen',
+  'cli.pail.thawing': 'the bin, or the pail, thaws',
+  'cli.pail.perWeek': 'so many such pails a week are to come',
+  'cli.pail.weeks': 'for so many weeks (1 if not said)',
+  'cli.pail.full': 'tell the layers, what is done with so many bays, and every note too',
+  'cli.pail.log': 'write down that it was done: the pail, its dry stuff and the water',
+
   'cli.log': 'Write down a reading or an act on a heap, what came into the store, a bay, or a note.',
   'cli.log.subject': 'a heap by its name; or stock, bay, note',
   'cli.log.what':

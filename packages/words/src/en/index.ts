@@ -13,6 +13,7 @@ import { exchangeEn } from './exchange.ts';
 import { materialsEn } from './materials.ts';
 import { measuresEn } from './measures.ts';
 import { mixEn } from './mix.ts';
+import { pailEn } from './pail.ts';
 import { photosEn } from './photos.ts';
 import { problemsEn } from './problems.ts';
 import { readingEn } from './reading.ts';
@@ -33,6 +34,7 @@ type En = typeof advisorEn &
   typeof materialsEn &
   typeof measuresEn &
   typeof mixEn &
+  typeof pailEn &
   typeof photosEn &
   typeof problemsEn &
   typeof readingEn &
@@ -55,6 +57,7 @@ export const en: En = {
   ...materialsEn,
   ...measuresEn,
   ...mixEn,
+  ...pailEn,
   ...photosEn,
   ...problemsEn,
   ...readingEn,

@@ -1,8 +1,9 @@
-import type { Bodies, Entered, Heap, Point, Reading, Smell, Squeeze } from '@loamwright/daybook';
+import type { Bodies, Entered, Heap, Point, Reading } from '@loamwright/daybook';
 import { epoch_ms } from '@loamwright/daybook';
 import { bad, good, likely, type Outcome, type Problem, type TypedReading } from '@loamwright/science';
 import { unitTable } from '@loamwright/units';
 import { type Measured, readMeasurement } from '../../grammar/measurement.ts';
+import { oneOf, readSeen } from '../../grammar/seen.ts';
 import type { WhenRead } from '../../grammar/when.ts';
 import type { Session } from '../../session.ts';
 import type { LogOptions } from './options.ts';
@@ -16,9 +17,6 @@ export interface ReadingRead {
 }
 
 const points: readonly Point[] = ['core', 'middle', 'edge', 'top', 'bottom'];
-export const squeezes: readonly Squeeze[] = ['streams', 'drops', 'holds', 'crumbles', 'dusty'];
-export const smells: readonly Smell[] = ['none', 'earthy', 'ammonia', 'sour', 'rotten', 'musty', 'smoke'];
-
 const MS_PER_DAY = 86_400_000;
 
 /**
@@ -40,30 +38,22 @@ export function readReading(
     if (!read.ok) problems.push(...read.problems);
     return read.ok ? read.value : undefined;
   };
-  const oneOf = <Word extends string>(
-    text: string | undefined,
-    words: readonly Word[],
-    path: string,
-  ): Word | undefined => {
-    const word = words.find((known) => known === text?.toLowerCase());
-    if (text !== undefined && word === undefined) {
-      problems.push({ code: 'not-one-of', path, found: text.slice(0, 40), wanted: words.join(', ') });
-    }
-    return word;
-  };
   const temp = measured(temperature, 'temperature', 'temperature');
   const depth = measured(options.depth, 'depth', '--depth');
   const air = measured(options.air, 'temperature', '--air');
-  const height = measured(options.height, 'depth', '--height');
-  const point = oneOf(options.where, points, '--where');
+  const where = oneOf(options.where, points, '--where');
+  const saw = readSeen(options, system);
+  problems.push(...[where, saw].flatMap((one) => (one.ok ? [] : one.problems)));
+  const point = where.ok ? where.value : undefined;
+  const { squeeze, smell, height } = saw.ok ? saw.value : {};
   const body: Reading = {
     ...(temp && { temp_degC: temp.si }),
     ...(point && { point }),
     ...(depth && { depth_m: depth.si }),
     ...(options.probe && { probe: options.probe }),
     ...(air && { ambient_degC: air.si }),
-    ...(options.squeeze && { squeeze: oneOf(options.squeeze, squeezes, '--squeeze') }),
-    ...(options.smell && { smell: oneOf(options.smell, smells, '--smell') }),
+    ...(squeeze && { squeeze }),
+    ...(smell && { smell }),
     ...(height && { height_m: height.si }),
     ...(options.note && { note: options.note }),
   };

@@ -1,10 +1,11 @@
+import { weighed } from '@loamwright/advisor';
 import type { Bodies, Entered, Holding, StockOutReason } from '@loamwright/daybook';
 import { bad, good, type Outcome } from '@loamwright/science';
 import type { Jotting } from '../../book.ts';
 import { readIngredients } from '../../grammar/ingredient.ts';
 import type { Names } from '../../grammar/names.ts';
 import type { WhenRead } from '../../grammar/when.ts';
-import { weighed } from '../../put.ts';
+import { weighingOf } from '../../put.ts';
 import type { Session } from '../../session.ts';
 import type { LogOptions } from './options.ts';
 
@@ -31,7 +32,7 @@ export function logStock({ typed, options, when, holding, names, session }: Stoc
   if (!ingredients.ok) return ingredients;
   const jottings: Jotting[] = [];
   for (const ingredient of ingredients.value) {
-    const amount = weighed(ingredient, holding, session);
+    const amount = weighed(ingredient, weighingOf(holding, session));
     if (!amount.ok) return amount;
     const about = [{ type: 'material', id: ingredient.material }];
     const entered: Record<string, Entered> = { '/mass_kg': ingredient.entered };

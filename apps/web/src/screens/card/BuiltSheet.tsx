@@ -9,7 +9,7 @@ import { useBook } from '../../keep/useBook.ts';
 import { useWriting } from '../../keep/useWriting.ts';
 import { nameOf, sayAmount } from '../../mix/amount.ts';
 import { type BinBay, type Bins, clearBins, putBay } from '../../mix/draft.ts';
-import { enteredOf, layerPut } from '../../mix/put.ts';
+import { enteredOf, layerOf } from '../../mix/put.ts';
 import { Problem } from '../../parts/Problem.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import { WhenField } from '../../parts/WhenField.tsx';
@@ -132,7 +132,7 @@ export function BuiltSheet({ card, input, solution, bins }: Properties): ReactNo
       ...(fill === undefined ? {} : { fill }),
       ...(packed === undefined ? {} : { packed }),
     };
-    const put = layerPut(material, amount, measures_L, holding);
+    const put = layerOf(material, amount, measures_L, holding);
     return { put: put === null ? null : { ...put, part }, entered: enteredOf(amount, sayAmount(speaker, amount)) };
   }
 

@@ -5,7 +5,7 @@ import { useSettings } from '../../../device/settings.ts';
 import { useBook } from '../../../keep/useBook.ts';
 import { sayAmount, someOf } from '../../../mix/amount.ts';
 import { ownName } from '../../../mix/own-name.ts';
-import { enteredOf, layerPut } from '../../../mix/put.ts';
+import { enteredOf, layerOf } from '../../../mix/put.ts';
 import { Sentence } from '../../../parts/Sentence.tsx';
 import { openSheet, useRoute } from '../../../shell/route.ts';
 import { useSpeaker } from '../../../shell/words.tsx';
@@ -26,7 +26,7 @@ export default function LogFed({ heap }: { readonly heap: Heap }): ReactNode {
   const { holding } = useBook().leaf;
   const [fed, setFed] = useState<readonly Fed[]>([]);
   const [, material] = /^amount:(.+)$/u.exec(sheet ?? '') ?? [];
-  const layers = fed.map((one) => layerPut(one.material, one.amount, measures_L, holding));
+  const layers = fed.map((one) => layerOf(one.material, one.amount, measures_L, holding));
   return (
     <LogPage
       heap={heap.id}
