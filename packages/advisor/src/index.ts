@@ -20,6 +20,7 @@ export {
 } from './heap-report.ts';
 export { type FactWords, type MaterialReport, materialReport } from './material-report.ts';
 export type { ChangeWords } from './material-words.ts';
+export { measureNextWords } from './measure-next-report.ts';
 export { type MixReport, mixReport, type OtherWords, type PermitWords, type UsedWords } from './mix-report.ts';
 export { materialName } from './names.ts';
 export { type NeedsReport, needsReport } from './needs-report.ts';

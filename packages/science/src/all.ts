@@ -2,6 +2,7 @@ import { blendCalculations } from './blend/index.ts';
 import type { ListedCalculation } from './catalogue/index.ts';
 import { heapCalculations } from './heap/index.ts';
 import { materialCalculations } from './material/index.ts';
+import { measureNextCalculations } from './measure-next/index.ts';
 import { mixCalculations } from './mix/index.ts';
 import { pailCalculations } from './pail/index.ts';
 
@@ -9,6 +10,7 @@ import { pailCalculations } from './pail/index.ts';
 export const catalogue: readonly ListedCalculation[] = [
   ...materialCalculations,
   ...mixCalculations,
+  ...measureNextCalculations,
   ...pailCalculations,
   ...heapCalculations,
   ...blendCalculations,

@@ -6,6 +6,7 @@ export * from './caution/index.ts';
 export * from './estimate/index.ts';
 export * from './heap/index.ts';
 export * from './material/index.ts';
+export * from './measure-next/index.ts';
 export * from './mix/index.ts';
 export * from './pail/index.ts';
 export * from './solver/index.ts';

@@ -1,11 +1,20 @@
-import { type BalanceReport, balanceReport, type MixReport, mixReport, stuffed } from '@loamwright/advisor';
+import {
+  type BalanceReport,
+  balanceReport,
+  type MixReport,
+  measureNextWords,
+  mixReport,
+  stuffed,
+} from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import {
   type Amount,
   bad,
+  bestMeasurement,
   type CardLine,
   createDraws,
   good,
+  type Ingredient,
   type MixBalance,
   type MixSolution,
   mixBalance,
@@ -13,6 +22,7 @@ import {
   type Outcome,
   type Season,
   type StockLine,
+  type ValuedCheck,
 } from '@loamwright/science';
 import type { Saying, Speaker } from '@loamwright/words';
 import type { Answer } from '../answer.ts';
@@ -78,7 +88,24 @@ async function best(asked: Asked, options: MixOptions): Promise<Outcome<Answer>>
   if (!solved.ok) return solved;
   remember(solved.value, stock, asked);
   const report = mixReport(solved.value, holding, season);
-  return good({ value: { input, ...solved.value }, text: mixText(report, session, options) });
+  const { checks, said } = checksFirst(mixedOf(solved.value, stock, asked), asked);
+  const value = { input, ...solved.value, measureFirst: checks };
+  return good({ value, text: mixText(report, said, session, options) });
+}
+
+/** Which checks are worth a minute before it is laid. A mix of nothing has none. */
+function checksFirst(
+  { card, amounts }: Mixed,
+  { holding }: Asked,
+): { readonly checks: readonly ValuedCheck[]; readonly said: readonly Saying[] } {
+  const ingredients = card.mix.flatMap((line, i): readonly Ingredient[] => {
+    const { measure: _measure, count: _count, fill: _fill, packed: _packed, ...stuff } = line;
+    const amount = amounts[i];
+    return amount === undefined ? [] : [{ ...stuff, amount }];
+  });
+  const found = bestMeasurement.run({ ingredients, ownSizes: card.ownSizes }, { draws: createDraws() });
+  if (!found.ok) return { checks: [], said: [] };
+  return { checks: found.value.ask, said: measureNextWords(found.value, holding) };
 }
 
 /** The month in the garden. Where on earth that is nobody has said: north of the equator, as the answer tells. */
@@ -156,7 +183,12 @@ function mixedOf(
 }
 
 /** The answer as a sentence, then what is behind it, what is short, and what to mind. */
-function mixText(report: MixReport, { speaker, terminal }: Session, { full }: MixOptions): string {
+function mixText(
+  report: MixReport,
+  checks: readonly Saying[],
+  { speaker, terminal }: Session,
+  { full }: MixOptions,
+): string {
   const { columns } = terminal;
   const { tell } = speaker;
   const lines = (sayings: readonly Saying[]): string => page(columns, ...sayings.map((said): [string] => [tell(said)]));
@@ -167,6 +199,8 @@ function mixText(report: MixReport, { speaker, terminal }: Session, { full }: Mi
     othersText(report, speaker, columns),
     judgedText(report, speaker, columns),
     lines(report.heat),
+    lines(checks),
+    checks.length === 0 ? '' : page(columns, [speaker.say('cli.mix.found')]),
     lines(all.flatMap(({ left, doubt }) => [left, doubt].filter((said) => said !== null))),
     lines(report.warnings),
     lines(report.beliefs.map(({ said }) => said)),

@@ -1,5 +1,6 @@
 export { createDraws, DEFAULT_DRAW_COUNT, type Draws, drawsOf } from './draws.ts';
 export { narrow } from './narrow.ts';
+export { normalQuantile } from './normal.ts';
 export {
   type Estimate,
   estimateSchema,

@@ -29,6 +29,8 @@ export const cliEn = {
   'cli.mix.full': 'tell the second figures too: degradable C:N, nitrogen at risk, settling, salt, pH',
   'cli.mix.others': 'Other answers, each with at least a third other stuff by dry mass; the first fetches nothing:',
   'cli.mix.buildOther': 'To build it: loamwright build --aim {aim}',
+  'cli.mix.found':
+    'What you find counts from then on: loamwright material straw --squeeze drops, or --full 3.2kg --empty 1kg.',
   'cli.mix.next': 'To write it down and have its build card: loamwright build --bay BAY',
   'cli.build': 'Write down a heap built from the last mix, or from amounts given here, and print its build card.',
   'cli.build.stuff': 'what went in, from the ground up; left out, the last mix',

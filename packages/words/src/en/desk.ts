@@ -1,6 +1,7 @@
 import { apiEn } from './api.ts';
 import { calculationsEn } from './calculations.ts';
 import { cliEn } from './cli.ts';
+import { measureNextEn } from './measure-next.ts';
 import { needsEn } from './needs.ts';
 import { serverEn } from './server.ts';
 import { sizeEn } from './size.ts';
@@ -9,12 +10,14 @@ import { sizeEn } from './size.ts';
 export const deskEn: typeof apiEn &
   typeof calculationsEn &
   typeof cliEn &
+  typeof measureNextEn &
   typeof needsEn &
   typeof serverEn &
   typeof sizeEn = {
   ...apiEn,
   ...calculationsEn,
   ...cliEn,
+  ...measureNextEn,
   ...needsEn,
   ...serverEn,
   ...sizeEn,

@@ -2,6 +2,7 @@ import { blendLaws } from './blend-laws.ts';
 import { heapLaws } from './heap-laws.ts';
 import type { LawsOf } from './law.ts';
 import { materialLaws } from './material-laws.ts';
+import { measureLaws } from './measure-laws.ts';
 import { mixLaws } from './mix-laws.ts';
 import { pailLaws } from './pail-laws.ts';
 
@@ -9,6 +10,7 @@ import { pailLaws } from './pail-laws.ts';
 export const lawTable: Readonly<Record<string, LawsOf>> = {
   ...materialLaws,
   ...mixLaws,
+  ...measureLaws,
   ...pailLaws,
   ...heapLaws,
   ...blendLaws,

@@ -1,0 +1,11 @@
+/** Which check of a minute is worth making before a mix is laid. */
+export const measureNextEn = {
+  'measureNext.first':
+    'One minute before you lay it: {check}. With what that tells, C:N, water and air all lie in their reasonable bands about {after, number} times in a hundred, without it {before, number}.',
+  'measureNext.more': 'Next best: {checks}.',
+  'measureNext.squeeze': 'squeeze a handful of {material}',
+  'measureNext.weigh-bucket': 'weigh a bucket of {material}',
+  'measureNext.look-at-chop': 'look how finely chopped your {material} lies',
+  'measureNext.count-again': 'count the measures of {material}',
+  'measureNext.settle': 'shake down a bucket of the mix and see how far it sinks',
+} as const;
