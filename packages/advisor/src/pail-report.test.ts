@@ -195,4 +195,30 @@ describe('the answer', () => {
     expect(told(report.more)).toContain('Then cover this pail with');
     expect(told(report.notes)).toContain('No lime and no ash');
   });
+
+  it('mended: the range is of what is forked in, and the bin is told without it', () => {
+    const writer = testWriter();
+    const layers = [{ material: 'kitchen-scraps', mass_kg: 60 }];
+    writer.write('heap-built', 'wet', { name: 'Wet', layers }, onDay('02-28'));
+    const said = { pail: [scraps], heap: 'wet', smell: 'rotten' as const };
+    const report = reportOn(said, fold(writer.entries));
+    expect(told(report.more)).toMatch(/to [\d.]+ barrows to fork through it may be right\. Then cover this pail with/u);
+    expect(told(report.more)).not.toContain('The pail and its dampness are guesses');
+    expect(told(report.bin)).toContain('Without what is forked in, the bin then holds');
+  });
+
+  it('with dry stuff enough unmixed in the bin, no amount is named for forking', () => {
+    const writer = testWriter();
+    const layers = [
+      { material: 'kitchen-scraps', mass_kg: 10 },
+      { material: 'straw', mass_kg: 20, raw: false },
+    ];
+    writer.write('heap-built', 'layered', { name: 'Layered', layers }, onDay('02-28'));
+    const said = { pail: [scraps], heap: 'layered', smell: 'sour' as const };
+    const report = reportOn(said, fold(writer.entries));
+    expect(metric.tell(report.answer)).toMatch(/^Fork the bin over before you feed it/u);
+    expect(report.dry).toEqual([]);
+    expect(told(report.more)).not.toContain('may be right');
+    expect(told(report.bin)).toMatch(/^The bin then holds/u);
+  });
 });

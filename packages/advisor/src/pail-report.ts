@@ -94,7 +94,9 @@ function inHalves(count: number): number {
 /** What the answer names: what the bin wants where it is to be mended, else what goes with the pail. */
 function dryOf(found: PailCover, holding: Holding): readonly PailDry[] {
   const { decision, lay, short, options, mend } = found;
-  if (decision === 'mend-first') return mend === undefined ? [] : mend.options.slice(0, 1).map(ofOption);
+  if (decision === 'mend-first') {
+    return mend === undefined || mend.alreadyThere ? [] : mend.options.slice(0, 1).map(ofOption);
+  }
   const named = lay.length > 0 || short === undefined ? lay : [short];
   return named.map(({ material, measure, count }) => {
     const alone = named.length === 1 && found.short === undefined;
@@ -146,11 +148,12 @@ function moreOf(found: PailCover, dry: readonly PailDry[], holding: Holding): re
     ...(isMended ? (mend?.because ?? []).map((reason) => sayOf('pail.mend', reason)) : []),
     ...(decision === 'start-next' ? found.stop.reasons.map((reason) => sayOf('pail.stop', reason)) : []),
     ...(cap === undefined ? [] : [say('pail.cap', { low: depth(cap.low_m), high: depth(cap.high_m) })]),
+    ...(isMended ? dry.flatMap((one) => rangeOf(one, 'pail.mend-range')) : []),
     ...(isMended && lay.length > 0 ? [say('pail.with', { stuff: lay.map((one) => countedOf(holding, one)) })] : []),
     ...(because === undefined || isMended ? [] : [sayOf('pail.why', because)]),
     ...(lay.length > 0 && short !== undefined ? [say('pail.short', { stuff: countedOf(holding, short) })] : []),
     ...(lay.length > 0 ? [laidOf(found)] : []),
-    ...dry.flatMap(rangeOf),
+    ...(isMended ? [] : dry.flatMap((one) => rangeOf(one, 'pail.range'))),
     ...insteadOf(found, holding),
     ...aheadOf(found, holding),
   ];
@@ -168,11 +171,11 @@ function rounded({ p10, p50, p90 }: Estimate, name: string): Readonly<Record<str
   return { [name]: Math.round(p50), low: Math.round(p10), high: Math.round(p90) };
 }
 
-function rangeOf({ measure, range }: PailDry): readonly Saying[] {
+function rangeOf({ measure, range }: PailDry, key: 'pail.range' | 'pail.mend-range'): readonly Saying[] {
   if (range === undefined) return [];
   const low = inHalves(range.p10);
   const high = inHalves(range.p90);
-  return low === high ? [] : [say('pail.range', { low: measured(measure, low), high: measured(measure, high) })];
+  return low === high ? [] : [say(key, { low: measured(measure, low), high: measured(measure, high) })];
 }
 
 /** The other dry materials that would do alone. */
@@ -194,16 +197,17 @@ function aheadOf({ ahead }: PailCover, holding: Holding): readonly Saying[] {
   return [say('pail.ahead', { pails: ahead.pails, stuff: countedOf(holding, { ...first, count }) })];
 }
 
-function binOf({ now }: PailCover, unknown: readonly string[], holding: Holding): readonly Saying[] {
+function binOf({ now, decision, mend }: PailCover, unknown: readonly string[], holding: Holding): readonly Saying[] {
   if (now === undefined) return [];
   const { stuff, volume_m3, height_m } = now;
   const volume: Place = bulk(volume_m3);
   const ratio = stuff?.carbonToNitrogen_ratio;
+  const isMended = decision === 'mend-first' && mend?.alreadyThere !== true;
   const moist = stuff?.moistureFrom === 'squeeze' ? 'pail.bin.felt' : 'pail.bin.moisture';
   return [
     height_m === undefined
-      ? say('pail.bin.volume', { volume })
-      : say('pail.bin.height', { volume, height: height(height_m) }),
+      ? say(isMended ? 'pail.bin.mended-volume' : 'pail.bin.volume', { volume })
+      : say(isMended ? 'pail.bin.mended-height' : 'pail.bin.height', { volume, height: height(height_m) }),
     ...(stuff === undefined ? [] : [say(moist, rounded(stuff.moisture_pctWet, 'moisture'))]),
     ...(ratio === undefined ? [] : [say('pail.bin.ratio', rounded(ratio, 'ratio'))]),
     ...(unknown.length === 0 ? [] : [say('pail.bin.unknown', { materials: namesOf(unknown, holding) })]),

@@ -23,6 +23,8 @@ export const pailEn = {
   'pail.short': 'For the better mix {stuff} more is missing.',
   'pail.instead': 'Any one of these would do instead: {stuff}.',
   'pail.range': 'The pail and its dampness are guesses, and so is the dry stuff: {low} to {high} may be right.',
+  'pail.mend-range':
+    'What lies in the bin and how damp it is are guesses: {low} to {high} to fork through it may be right.',
   'pail.why.water': 'It takes that much to hold its water.',
   'pail.why.carbon': 'It takes that much carbon, or nitrogen leaves as ammonia.',
   'pail.why.cover': 'It takes that much to hide the food from flies and rats.',
@@ -36,6 +38,8 @@ export const pailEn = {
   'pail.mend.too-wet': 'It is too wet.',
   'pail.mend.too-little-carbon': 'There is too little brown in it.',
 
+  'pail.bin.mended-height': 'Without what is forked in, the bin then stands about {height} high and holds {volume}.',
+  'pail.bin.mended-volume': 'Without what is forked in, the bin then holds {volume}.',
   'pail.bin.height': 'The bin then stands about {height} high and holds {volume}.',
   'pail.bin.volume': 'The bin then holds {volume}.',
   'pail.bin.moisture': 'By what went in, it is about {moisture, number} % moist ({low, number} to {high, number}).',
