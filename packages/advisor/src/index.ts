@@ -8,6 +8,7 @@ export { type BuildCardReport, buildCardReport, type CardLayerWords } from './bu
 export { type CalculationReport, calculationReport, type FieldRow } from './calculation-report.ts';
 export { coldInput, standsCold } from './cold-input.ts';
 export { type ColdReport, coldReport } from './cold-report.ts';
+export { coverPuts } from './cover-puts.ts';
 export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
 export { entrySaying } from './entry-saying.ts';
 export {

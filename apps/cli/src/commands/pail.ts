@@ -1,4 +1,4 @@
-import { isInStore, layerPut, type PailReport, pailQuestion, pailReport } from '@loamwright/advisor';
+import { coverPuts, isInStore, type PailReport, pailQuestion, pailReport } from '@loamwright/advisor';
 import type { Entered, Holding } from '@loamwright/daybook';
 import {
   bad,
@@ -163,16 +163,14 @@ async function written(
   if (!when.ok) return when;
   const put = layersOf(stuff, holding, session, options.fromStock === true);
   if (!put.ok) return put;
-  const layers = [...put.value.layers];
+  const isTaken = (material: string): boolean =>
+    options.fromStock === true || (options.dry === undefined && isInStore(material, holding));
+  const covering = coverPuts(cover, input, isTaken, weighingOf(holding, session));
+  if (!covering.ok) return covering;
+  const layers = [...put.value.layers, ...covering.value];
   const entered: Record<string, Entered> = { ...put.value.entered };
-  for (const { material, measure, count } of cover.lay) {
-    const given = input.dry?.find((one) => one.material === material);
-    const some = { material, doubtful: given?.doubtful, amount: { measure, count } };
-    const fromStore = options.fromStock === true || (options.dry === undefined && isInStore(material, holding));
-    const layer = layerPut(some, fromStore, weighingOf(holding, session));
-    if (!layer.ok) return layer;
-    entered[`/layers/${layers.length}/mass_kg`] = { amount: count, unit: measure };
-    layers.push({ ...layer.value, part: 'cover' });
+  for (const [i, { measure, count }] of cover.lay.entries()) {
+    entered[`/layers/${put.value.layers.length + i}/mass_kg`] = { amount: count, unit: measure };
   }
   const about = [{ type: 'heap' as const, id: bin }];
   const body = { layers, ...(options.note !== undefined && { note: options.note }) };
