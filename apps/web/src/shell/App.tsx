@@ -13,6 +13,7 @@ const Heaps = lazy(() => import('../screens/heaps/Heaps.tsx'));
 const Heap = lazy(() => import('../screens/heap/Heap.tsx'));
 const Potting = lazy(() => import('../screens/blend/Potting.tsx'));
 const FillBed = lazy(() => import('../screens/blend/FillBed.tsx'));
+const Pail = lazy(() => import('../screens/pail/Pail.tsx'));
 const Material = lazy(() => import('../screens/material/Material.tsx'));
 const Daybook = lazy(() => import('../screens/daybook/Daybook.tsx'));
 
@@ -43,6 +44,8 @@ function pageFor(first: string, path: readonly string[]): ReactNode {
       return <Potting />;
     case 'fill-bed':
       return <FillBed />;
+    case 'pail':
+      return <Pail key={second} heap={second} />;
     case 'settings':
       return <Settings />;
     case 'about':

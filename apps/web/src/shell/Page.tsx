@@ -67,7 +67,7 @@ function ActButton({ act }: { readonly act: Act }): ReactNode {
 }
 
 /** The place that a page belongs to, where its address does not begin with it. */
-const placeOf: Readonly<Record<string, string>> = { heap: 'heaps', bay: 'heaps', material: 'bins' };
+const placeOf: Readonly<Record<string, string>> = { heap: 'heaps', bay: 'heaps', material: 'bins', pail: 'bins' };
 
 function Places(): ReactNode {
   const speaker = useSpeaker();

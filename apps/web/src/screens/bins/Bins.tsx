@@ -86,6 +86,11 @@ export default function BinsPage(): ReactNode {
         />
       </p>
       <p>
+        <a className="word" href={to('pail')}>
+          {speaker.say('app.pail.go')}
+        </a>
+      </p>
+      <p>
         <a className="word" href={to('potting')}>
           {speaker.say('app.bins.potting')}
         </a>

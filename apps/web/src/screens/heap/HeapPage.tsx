@@ -3,6 +3,7 @@ import type { Heap } from '@loamwright/daybook';
 import { lazy, type ReactNode, Suspense, useMemo } from 'react';
 import { now } from '../../keep/time.ts';
 import { useBook } from '../../keep/useBook.ts';
+import { isFed } from '../../mix/fed.ts';
 import { needs } from '../../mix/needs.ts';
 import { Cautions } from '../../parts/Cautions.tsx';
 import { sayDate } from '../../parts/dates.ts';
@@ -58,6 +59,13 @@ export function HeapPage({ heap }: { readonly heap: Heap }): ReactNode {
             </a>
           ))}
         </p>
+        {isFed(heap) && (
+          <p>
+            <a className="word" href={to('pail', heap.id)}>
+              {speaker.say('app.pail.go')}
+            </a>
+          </p>
+        )}
       </nav>
       {isCold && (
         <Suspense fallback={null}>
