@@ -1,5 +1,5 @@
 import type { Holding } from '@loamwright/daybook';
-import { likely } from '@loamwright/science';
+import { likely, type PailCover } from '@loamwright/science';
 import type { ReactNode } from 'react';
 import { nameOf } from '../../mix/amount.ts';
 import { ownName } from '../../mix/own-name.ts';
@@ -24,19 +24,24 @@ export function PailPicture({ reckoned: { found, bay, puts }, holding }: Propert
   const isAlone = found.layers.length === 0;
   const side_m = isAlone && bay === undefined ? TIPPED_m : UNMEASURED_m;
   const { width_m, depth_m } = bay ?? { width_m: side_m, depth_m: side_m };
-  const drawn = (material: string, volume_m3: number): DrawnLayer => ({
-    material: drawnMaterial(holding.materials.get(material)?.described?.body.like ?? material),
-    thickness_m: volume_m3 / (width_m * depth_m),
-    name: nameOf(speaker, material, ownName(holding, material)),
-    amount: '',
-  });
-  const left = found.layers.map(({ material, volume_m3, left: { volume_share } }) =>
-    drawn(material, volume_m3.p50 * volume_share.p50),
+  const heaped = [
+    ...byMonth(found),
+    ...puts.map(({ material, volume_m3 = 0 }) => ({ material, volume_m3: likely(volume_m3) })),
+  ];
+  const heaped_m3 = heaped.reduce((sum, { volume_m3 }) => sum + volume_m3, 0);
+  // Stuff lies closer in the bin than in a pail: it is drawn as high as the answer tells.
+  const closer = isAlone || found.now === undefined ? 1 : found.now.volume_m3.p50 / heaped_m3;
+  const layers = heaped.map(
+    ({ material, volume_m3 }): DrawnLayer => ({
+      material: drawnMaterial(holding.materials.get(material)?.described?.body.like ?? material),
+      thickness_m: (closer * volume_m3) / (width_m * depth_m),
+      name: nameOf(speaker, material, ownName(holding, material)),
+      amount: '',
+    }),
   );
-  const layers = [...left, ...puts.map(({ material, volume_m3 = 0 }) => drawn(material, likely(volume_m3)))];
   const height_m = layers.reduce((sum, { thickness_m }) => sum + thickness_m, 0);
   const label = speaker.say(isAlone ? 'app.pail.picture-alone' : 'app.pail.picture', {
-    layers: speaker.list(layers.map(({ name }) => name)),
+    layers: speaker.list([...new Set(layers.map(({ name }) => name))]),
   });
   return (
     <figure className="picture">
@@ -51,3 +56,21 @@ export function PailPicture({ reckoned: { found, bay, puts }, holding }: Propert
     </figure>
   );
 }
+
+interface Heaped {
+  readonly material: string;
+  readonly volume_m3: number;
+}
+
+/** What is left of the layers, from the ground up; of one month each material is drawn as one. */
+function byMonth({ layers }: PailCover): readonly Heaped[] {
+  const merged = new Map<string, Heaped>();
+  for (const { material, age_days, volume_m3, left } of layers) {
+    const key = `${Math.floor(age_days / MONTH_DAYS)} ${material}`;
+    const before = merged.get(key)?.volume_m3 ?? 0;
+    merged.set(key, { material, volume_m3: before + volume_m3.p50 * left.volume_share.p50 });
+  }
+  return [...merged.values()];
+}
+
+const MONTH_DAYS = 30;
