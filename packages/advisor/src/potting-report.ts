@@ -19,7 +19,10 @@ export interface PottingReport {
 export function pottingReport(mix: PottingMix): PottingReport {
   const parts = mix.parts.map(partWords);
   return {
-    answer: say('blend.potting.answer', { stuff: parts.map(({ said }) => said), volume: bulk(mix.volume_m3) }),
+    answer: sayOf('blend.potting', isUnfit(mix) ? 'not-yet' : 'answer', {
+      stuff: parts.map(({ said }) => said),
+      volume: bulk(mix.volume_m3),
+    }),
     recipe: sayOf('blend.recipe', mix.recipe ?? 'own'),
     parts,
     judged: [
@@ -34,6 +37,15 @@ export function pottingReport(mix: PottingMix): PottingReport {
     cautions: mix.cautions,
   };
 }
+
+/** Young compost for what wants a ripe one, or compost so salty that hardly any of it is safe: no mix to make today. */
+function isUnfit({ compost, maturity, salts }: PottingMix): boolean {
+  if (compost.stands === 'none') return false;
+  return maturity.ripeness === 'young' || salts.mostCompost_pctVolume < LEAST_COMPOST_PCT;
+}
+
+/** Less compost than this is none. */
+const LEAST_COMPOST_PCT = 5;
 
 function advicePlaces({ salts, compost }: PottingMix): Readonly<Record<string, number | ReturnType<typeof liquid>>> {
   return {

@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useId, useState } from 'react';
 import { useSpeaker } from '../shell/words.tsx';
+import { readCount } from './count.ts';
 
 interface Properties {
   readonly label: string;
@@ -9,17 +10,16 @@ interface Properties {
   readonly onChange: (value: number) => void;
 }
 
-/** A figure with a large step down and a large step up; it can also be typed. */
+/** A figure with a large step down and a large step up; it can also be typed. What can't be read stays, and is told. */
 export function Steps({ label, value, step, least, onChange }: Properties): ReactNode {
   const speaker = useSpeaker();
   const id = useId();
   const [typed, setTyped] = useState(String(value));
   useEffect(() => setTyped(String(value)), [value]);
   const move = (by: number): void => onChange(Math.max(least, value + by));
+  const read = readCount(typed, least);
   const settle = (): void => {
-    const read = Number(typed.replace(',', '.'));
-    if (Number.isFinite(read) && read >= least) onChange(read);
-    else setTyped(String(value));
+    if (read !== null) onChange(read);
   };
   return (
     <div>
@@ -35,6 +35,8 @@ export function Steps({ label, value, step, least, onChange }: Properties): Reac
           inputMode="decimal"
           autoComplete="off"
           value={typed}
+          aria-invalid={read === null}
+          aria-describedby={`${id}-hint`}
           onChange={(event) => setTyped(event.target.value)}
           onBlur={settle}
           onKeyDown={(event) => event.key === 'Enter' && settle()}
@@ -43,6 +45,9 @@ export function Steps({ label, value, step, least, onChange }: Properties): Reac
           +
         </button>
       </div>
+      <span id={`${id}-hint`} className="hint" role="status">
+        {read === null ? speaker.say('app.field.unread', { typed }) : null}
+      </span>
     </div>
   );
 }

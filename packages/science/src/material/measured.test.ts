@@ -161,12 +161,21 @@ describe('what was measured', () => {
     expect(width(believed.quantities.moisture_pctWet as Estimate)).toBeLessThan(width(measured));
   });
 
+  it('refuses a bucket heavier than stone: a slip of the point', () => {
+    expect(densityFromBucket({ full_kg: 300, empty_kg: 1, volume_L: 20 }, 'bucket')).toMatchObject({
+      ok: false,
+      problems: [{ code: 'too-big', path: 'bucket.full_kg', found: '300' }],
+    });
+  });
+
   it('is always ordered and inside its scale, and grows with what was weighed', () => {
     const grams = fc.double({ min: 1, max: 2000, noNaN: true });
     fc.assert(
       fc.property(grams, fc.double({ min: 0.01, max: 0.99, noNaN: true }), grams, (wet_g, dried, volume_L) => {
         const moisture = value(moistureFromDryDown({ method: 'microwave', wet_g, dry_g: wet_g * dried }, ''));
-        const density = value(densityFromBucket({ full_kg: wet_g, empty_kg: 0, volume_L }, ''));
+        // From dust to stuff half as heavy as stone, so that twice as heavy is still none.
+        const full_kg = volume_L * (0.05 + 1.2 * dried);
+        const density = value(densityFromBucket({ full_kg, empty_kg: 0, volume_L }, ''));
         const share = value(settledShare({ filled_cm: 20 + wet_g, settled_cm: (20 + wet_g) * dried }, ''));
         const ends = [
           [moisture, 100],
@@ -179,7 +188,7 @@ describe('what was measured', () => {
           expect(p50).toBeLessThanOrEqual(p90);
           expect(p90).toBeLessThan(upper);
         }
-        const heavier = value(densityFromBucket({ full_kg: 2 * wet_g, empty_kg: 0, volume_L }, ''));
+        const heavier = value(densityFromBucket({ full_kg: 2 * full_kg, empty_kg: 0, volume_L }, ''));
         expect(heavier.p50 / density.p50).toBeCloseTo(2, 9);
       }),
       { seed: 3, numRuns: 200 },

@@ -6,6 +6,7 @@ import {
   fromLine,
   fromPublished,
   isEstimate,
+  likely,
   percent,
   positive,
   type Quantity,
@@ -113,6 +114,9 @@ export function moistureFromDryDown(dryDown: DryDown, path: string): Outcome<Est
 /** A thimble holds more. */
 const LEAST_BUCKET_L = 0.001;
 
+/** Quartz and most stone weigh about 2650 kg/m³ without a pore (from memory); whatever weighs more is a slip. */
+const MOST_DENSITY_KG_PER_M3 = 2650;
+
 /** A bucket of the stuff on a scale. */
 export interface WeighedBucket {
   readonly full_kg: number;
@@ -137,6 +141,11 @@ export function densityFromBucket(bucket: WeighedBucket, path: string): Outcome<
   }
   const { p10: least_L } = asEstimate(volume_L);
   if (least_L < LEAST_BUCKET_L) return refuse('too-small', `${path}.volume_L`, least_L, `≥ ${LEAST_BUCKET_L}`);
+  const density_kgPerM3 = (LITRES_PER_M3 * mass_kg) / likely(volume_L);
+  if (density_kgPerM3 > MOST_DENSITY_KG_PER_M3) {
+    const most_kg = (MOST_DENSITY_KG_PER_M3 * likely(volume_L)) / LITRES_PER_M3 + empty_kg;
+    return refuse('too-big', `${path}.full_kg`, full_kg, `≤ ${Math.round(most_kg)}: solid stone is no heavier`);
+  }
   const weighed = withSpread(mass_kg, (roundingHalf(scaleStep_kg) * Math.SQRT2) / mass_kg, positive);
   const volume = timesOnLine(asEstimate(volume_L), asEstimate(fillTimes.level));
   const density = overOnLine(weighed, volume);

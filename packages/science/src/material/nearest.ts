@@ -20,7 +20,10 @@ export function likeness(a: string, b: string): number {
   return (2 * shared) / (pairsOfA.size + pairsOfB.size);
 }
 
+/** No name is longer; what is typed beyond it makes no word likelier. */
+const MOST_LETTERS = 100;
+
 function pairs(word: string): ReadonlySet<string> {
-  const padded = ` ${word.toLowerCase()} `;
+  const padded = ` ${word.slice(0, MOST_LETTERS).toLowerCase()} `;
   return new Set(Array.from({ length: padded.length - 1 }, (_, i) => padded.slice(i, i + 2)));
 }

@@ -6,8 +6,8 @@ import type { Extra } from './mend.ts';
 import { balanceOf, type MixBalance } from './mix-balance.ts';
 import { weighMix } from './mix-input.ts';
 import type { Choice, Wanted } from './programme.ts';
-import { type ChargeId, type Found, whyNoMore } from './search.ts';
-import type { Fetch, MixSolveInput, Used } from './solution.ts';
+import { type Found, whyNoMore } from './search.ts';
+import type { Fetch, MixSolveInput, Used, WhyLeft } from './solution.ts';
 import { type Shelf, takenFrom } from './stock.ts';
 
 /** A mix that was found, before it is told in the grower's measures. */
@@ -39,7 +39,8 @@ export function usedElsewhere(chosen: Chosen, input: MixSolveInput, draws: Draws
   return chosen.shelves.map((shelf, i) => amountUsed(shelf, i, chosen, input, draws));
 }
 
-function whyLeft({ choice }: Shelf, i: number, { choices, found, wanted }: Chosen): ChargeId | 'limit' {
+function whyLeft({ choice, isDusted }: Shelf, i: number, { choices, found, wanted }: Chosen): WhyLeft {
+  if (isDusted) return 'dusted';
   return (found.steps[i] ?? 0) < choice.highest ? whyNoMore(choices, found, wanted, i) : 'limit';
 }
 

@@ -123,8 +123,8 @@ function withExtras(shelves: readonly Shelf[], extras: readonly Extra[]): readon
 
 /** More of a material of which everything is in the mix already. */
 function moreOf(shelf: Shelf, used: number, wanted: Wanted): readonly Extra[] {
-  const { choice, counting, permitted, measuresPerStep, count } = shelf;
-  if (used < choice.highest || choice.step.volume_m3 <= 0) return [];
+  const { choice, counting, permitted, measuresPerStep, count, isDusted } = shelf;
+  if (isDusted || used < choice.highest || choice.step.volume_m3 <= 0) return [];
   const whole = measuresPerStep === count ? 1 : measuresPerStep;
   const step = scaled(choice.step, whole / measuresPerStep);
   const limited = { step, lowest: 0, highest: enough(step.volume_m3, wanted), rank: choice.rank };

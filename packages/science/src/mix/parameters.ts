@@ -119,6 +119,8 @@ export interface MixParameters {
       Figure
     >
   >;
+  /** What is dusted on and never laid by the measure unless the grower says so. */
+  readonly dusted: readonly (Citation & { readonly material: string })[];
   readonly pH: readonly TendencyRow[];
   readonly sourStart_shareOfWet: Figure;
   readonly starters: readonly StarterRow[];

@@ -35,6 +35,9 @@ export interface MixSolveInput {
   readonly season?: Season | undefined;
 }
 
+/** What holds a material back: what more of it would do, the grower's wish, or that it is only for dusting. */
+export type WhyLeft = ChargeId | 'limit' | 'dusted';
+
 /** One material of the mix. */
 export interface Used extends Permitted, Filled {
   /** Position in the stock. */
@@ -46,7 +49,7 @@ export interface Used extends Permitted, Filled {
   /** Measures left over, likely; what was kept back is in it. */
   readonly left: number;
   /** What held the rest back; absent when nothing is left. */
-  readonly because?: ChargeId | 'limit' | undefined;
+  readonly because?: WhyLeft | undefined;
   /** In how many draws there is enough of it. */
   readonly enough: Chance;
 }
@@ -138,7 +141,7 @@ const usedSchema: z.ZodType<Used> = z.strictObject({
   measure: z.string(),
   count: z.number().min(0),
   left: z.number().min(0),
-  because: z.enum([...chargeIds, 'limit']).optional(),
+  because: z.enum([...chargeIds, 'limit', 'dusted']).optional(),
   enough: chanceSchema,
 });
 

@@ -3,6 +3,7 @@ import { bad, good, type Outcome, type Problem } from '../catalogue/index.ts';
 import { type Amount, allMaterials, amountSchema, type OwnSizes } from '../material/index.ts';
 import { type Filled, filledAs, shareOfFull, toldFilling } from './filled.ts';
 import { type Resolved, resolve, type Stuffed, stuffedShape, weighLikely } from './ingredient.ts';
+import { mixParameters } from './parameters.ts';
 import { scaled } from './portion.ts';
 import type { Choice } from './programme.ts';
 
@@ -55,6 +56,8 @@ export interface Shelf extends Resolved {
   /** Measures on hand, likely. */
   readonly count: number;
   readonly choice: Choice;
+  /** Whether it is only for dusting and stays apart unless the grower says how much is to go in. */
+  readonly isDusted: boolean;
 }
 
 /** Whole or half measures. */
@@ -139,11 +142,28 @@ function shelveOne(
   const count = one.value.wet_kg > 0 ? Number((all.value.wet_kg / one.value.wet_kg).toFixed(COUNT_DIGITS)) : 0;
   const part_share =
     'measure' in line.amount && isCountedAsGiven(line.amount, line.measure) ? shareOfFull(line.amount.fill) : 1;
-  const limits = limitsOf(line, count, { step, part_share, path });
+  const isDusted = isDustedUnlessSaid(line, resolved.value.published.id);
+  const limits = limitsOf(isDusted ? { ...line, atMost: 0 } : line, count, { step, part_share, path });
   if (!limits.ok) return limits;
   const { lowest, highest, measuresPerStep } = limits.value;
   const choice: Choice = { step: scaled(one.value, measuresPerStep), lowest, highest, rank };
-  return good({ ...resolved.value, name, amount: line.amount, counting, part_share, measuresPerStep, count, choice });
+  return good({
+    ...resolved.value,
+    name,
+    amount: line.amount,
+    counting,
+    part_share,
+    measuresPerStep,
+    count,
+    choice,
+    isDusted,
+  });
+}
+
+/** Ash and lime are caustic and drive ammonia off: nobody is told to lay them by the bucket who did not ask to. */
+function isDustedUnlessSaid({ useAll, atLeast, atMost }: StockLine, material: string): boolean {
+  const isSaid = useAll === true || (atLeast ?? 0) > 0 || atMost !== undefined;
+  return !isSaid && mixParameters.dusted.some((row) => row.material === material);
 }
 
 function limitsOf(

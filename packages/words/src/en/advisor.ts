@@ -217,6 +217,7 @@ export const advisorEn = {
   'advisor.mix.left.bay-full': 'Left over: {stuff}; the bay is full.',
   'advisor.mix.left.not-needed': 'Left over: {stuff}; the mix does not need it.',
   'advisor.mix.left.limit': 'Left over: {stuff}, as you wished.',
+  'advisor.mix.left.dusted': 'Kept apart: {stuff}. It is for dusting between dry layers, never a layer by the bucket.',
 
   'advisor.mix.lack.nitrogen': 'It lacks {amount} of nitrogen.',
   'advisor.mix.lack.carbon': 'It has too much nitrogen: it lacks {amount} of carbon.',

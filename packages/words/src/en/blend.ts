@@ -33,6 +33,8 @@ export const blendEn = {
     'Three parts of garden soil to one of leaf mould and one of compost, as an allotment grower fills tomato pots.',
   'blend.recipe.own': 'Parts of your own.',
 
+  'blend.potting.not-yet':
+    'Not with this compost yet: read below why, and use leaf mould in its place meanwhile. Once it is fit, stir together {stuff}: that fills {volume} of pots and trays.',
   'blend.potting.answer': 'Stir together {stuff}: that fills {volume} of pots and trays.',
   'blend.potting.shrinks':
     'The sum is more than what it fills: fines slip into gaps and watering firms it, by about {lost, number} % ({low, number} to {high, number} %). Try it with one bucket.',

@@ -1,5 +1,5 @@
 import type { CompostKnown } from '@loamwright/science';
-import { type ReactNode, useId } from 'react';
+import { type ReactNode, useId, useState } from 'react';
 import { Choices } from '../../parts/Choices.tsx';
 import { useSpeaker } from '../../shell/words.tsx';
 
@@ -12,7 +12,7 @@ type Figure = 'age_months' | 'emergence_pctOfControl' | 'salts';
 const figures: readonly { readonly id: Figure; readonly most: number }[] = [
   { id: 'age_months', most: 600 },
   { id: 'emergence_pctOfControl', most: 200 },
-  { id: 'salts', most: 20 },
+  { id: 'salts', most: 100 },
 ];
 
 /** What is known of the compost; each may be left empty. */
@@ -62,7 +62,7 @@ function withFigure(compost: CompostKnown, id: Figure, value: number | undefined
   return { ...compost, conductivity: value === undefined ? undefined : { value_dSPerM: value, method: 'one-to-two' } };
 }
 
-/** A plain number from 0 to a bound; what can't be read counts as nothing said. */
+/** A plain number from 0 to a bound, or nothing; what can't be read stays, and is told. */
 export function PlainFigure(properties: {
   readonly label: string;
   readonly hint: string;
@@ -71,7 +71,10 @@ export function PlainFigure(properties: {
   readonly onChange: (value: number | undefined) => void;
 }): ReactNode {
   const { label, hint, most, value, onChange } = properties;
+  const speaker = useSpeaker();
   const id = useId();
+  const [typed, setTyped] = useState(value === undefined ? '' : String(value));
+  const read = readFigure(typed, most);
   return (
     <div className="field">
       <label className="label" htmlFor={id}>
@@ -82,17 +85,24 @@ export function PlainFigure(properties: {
         className="line"
         inputMode="decimal"
         autoComplete="off"
-        defaultValue={value === undefined ? '' : String(value)}
+        value={typed}
+        aria-invalid={read === null}
         aria-describedby={`${id}-hint`}
         onChange={(event) => {
-          const read = Number(event.target.value.replace(',', '.'));
-          const sound = event.target.value.trim() !== '' && Number.isFinite(read) && read >= 0 && read <= most;
-          onChange(sound ? read : undefined);
+          setTyped(event.target.value);
+          onChange(readFigure(event.target.value, most) ?? undefined);
         }}
       />
       <span id={`${id}-hint`} className="hint">
-        {hint}
+        {read === null ? speaker.say('app.field.unread', { typed }) : hint}
       </span>
     </div>
   );
+}
+
+/** The figure; undefined for nothing typed, null for what is none or beyond the bound. */
+function readFigure(typed: string, most: number): number | undefined | null {
+  if (typed.trim() === '') return undefined;
+  const read = Number(typed.replace(',', '.'));
+  return Number.isFinite(read) && read >= 0 && read <= most ? read : null;
 }
