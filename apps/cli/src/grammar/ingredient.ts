@@ -53,7 +53,7 @@ export function materialNamed(typed: string, path: string, names: Names): Outcom
     case 'doubtful':
       return bad(doubted(found.id, path));
     case 'unknown':
-      return bad({ code: 'unknown-material', path, found: typed, wanted: listed(found.near, names) });
+      return bad({ code: 'unknown-material', path, found: typed.slice(0, LONGEST), wanted: listed(found.near, names) });
   }
 }
 

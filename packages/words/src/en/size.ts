@@ -3,7 +3,7 @@ export const sizeEn = {
   'size.answer.winter':
     'A heap of {volume} is large enough to keep a hot core through weather of {air}{insulated, plural, =1 { behind its insulation} other {}}, if the mix is right.',
   'size.answer.insulate':
-    'A heap of {volume} keeps a hot core through weather of {air} only behind thick straw: set bales or a packed straw wall on all sides and lay straw on top.{mild, plural, =1 { From spring to autumn it does as it stands.} other {}}',
+    'A heap of {volume} keeps a hot core through weather of {air} only behind thick straw: set bales or a packed straw wall on all sides and lay straw on top.{mild, plural, =1 { From spring to autumn it may do as it stands.} other {}}',
   'size.answer.three-seasons':
     'A heap of {volume} does from spring to autumn{insulated, plural, =1 { behind its insulation} other {}}. In weather of {air} it is not to be counted on, with straw or without.',
   'size.answer.insulate-for-three-seasons':
