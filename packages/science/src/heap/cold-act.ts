@@ -29,6 +29,7 @@ export const coldActIds = [
   'water',
   'turn-with-dry',
   'turn',
+  'mix-in-brown',
   'add-nitrogen',
   'enlarge',
   'leave-to-cure',
@@ -64,6 +65,8 @@ export interface ColdAmount {
 /** What is known for the amounts. */
 export interface Amounting {
   readonly volume_m3?: number | undefined;
+  /** Dry mass of what went in, draw by draw; where it is not known, what a heap of that volume usually holds. */
+  readonly dry_kg?: Float64Array | undefined;
   readonly squeeze?: SqueezeGrade | undefined;
   readonly ratio?: Quantity | undefined;
   /** Smallest volume of its shape that holds a hot core. */
@@ -74,11 +77,13 @@ const { amounts } = table;
 
 /** The amount that an act asks for; `undefined` where it asks for none. */
 export function amountFor(act: ColdActId, known: Amounting, draws: Draws): ColdAmount | undefined {
-  const per = known.volume_m3 === undefined ? 'cubic-metre' : 'heap';
+  const per = known.volume_m3 === undefined && known.dry_kg === undefined ? 'cubic-metre' : 'heap';
   const volume_m3 = known.volume_m3 ?? 1;
-  const dry_kg = drawsOf(draws, 'heap/dry_kgPerM3', fromPublished(amounts.dry_kgPerM3, positive), positive).map(
-    (density) => density * volume_m3,
-  );
+  const dry_kg =
+    known.dry_kg ??
+    drawsOf(draws, 'heap/dry_kgPerM3', fromPublished(amounts.dry_kgPerM3, positive), positive).map(
+      (density) => density * volume_m3,
+    );
   switch (act) {
     case 'water': {
       const moisture = moistureDraws(known.squeeze ?? 'crumbles', draws);

@@ -187,4 +187,24 @@ describe('laws of the odds', () => {
       { seed: 73, numRuns: 200 },
     );
   });
+
+  it('works out amounts by what went in, where that was said, and not by the room it stands in', () => {
+    const straw = [{ material: 'straw', amount: { mass_kg: 16 } }];
+    const { act, amount } = why({
+      ingredients: straw,
+      size: { width_m: 1, depth_m: 1, height_m: 1 },
+      squeeze: 'holds',
+    });
+    expect(act).toBe('add-nitrogen');
+    // By hand: 16 kg of straw of C:N 80, at 10 % water and 45 % carbon, holds 6.5 kg of carbon and 81 g of nitrogen; to 40
+    // it lacks as much again. The tables' spread of C:N, water and carbon allows half of that and twice.
+    expect(amount?.nitrogen_kg?.p50).toBeGreaterThan(0.04);
+    expect(amount?.nitrogen_kg?.p50).toBeLessThan(0.16);
+  });
+
+  it('never has a heap turned that stings, nor nitrogen put on it', () => {
+    const stings = why({ smell: 'ammonia', squeeze: 'holds', carbonToNitrogen_ratio: 8, size: { volume_m3: 1 } });
+    expect(stings.act).toBe('mix-in-brown');
+    expect(stings.cautions).toContain('ammonia');
+  });
 });

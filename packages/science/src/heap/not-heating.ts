@@ -113,10 +113,16 @@ function run(input: NotHeatingInput, { draws }: Needs): Outcome<NotHeating> {
   if (likeliest === undefined) throw new RangeError('there is always a likeliest cause');
   const checks = checksWorthMaking(found).map(({ check }) => check);
   const decision = likeliest.share < table.limits.sure_share.value && checks.length > 0 ? 'look' : 'act';
-  const act = decision === 'look' ? 'look' : actFor[likeliest.cause];
+  const act = decision === 'look' ? 'look' : actOn(likeliest.cause, input);
   const amount = amountFor(
     act,
-    { volume_m3: volumeOf(size), squeeze: input.squeeze, ratio, enough_m3: told?.enough_m3 },
+    {
+      volume_m3: volumeOf(size),
+      dry_kg: mix === undefined ? undefined : Float64Array.from(mix.value.total, ({ dry_kg }) => dry_kg),
+      squeeze: input.squeeze,
+      ratio,
+      enough_m3: told?.enough_m3,
+    },
     draws,
   );
   return good({
@@ -129,13 +135,19 @@ function run(input: NotHeatingInput, { draws }: Needs): Outcome<NotHeating> {
   });
 }
 
+/** Turning a heap that stings drives off the nitrogen that it smells of: brown stuff goes through it, as on any such heap. */
+function actOn(cause: ColdCauseId, { smell }: NotHeatingInput): ColdActId {
+  const act = actFor[cause];
+  return smell === 'ammonia' && (act === 'turn' || act === 'add-nitrogen') ? 'mix-in-brown' : act;
+}
+
 function volumeOf(size: NotHeatingInput['size']): number | undefined {
   if (size === undefined) return undefined;
   return 'volume_m3' in size ? size.volume_m3 : size.width_m * size.depth_m * size.height_m;
 }
 
 function stirs(act: ColdActId): boolean {
-  return ['water', 'turn-with-dry', 'turn', 'add-nitrogen', 'leave-to-cure'].includes(act);
+  return ['water', 'turn-with-dry', 'turn', 'mix-in-brown', 'add-nitrogen', 'leave-to-cure'].includes(act);
 }
 
 /** Of what lies in it, what whoever digs in it must know. */

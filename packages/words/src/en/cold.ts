@@ -53,6 +53,8 @@ export const coldEn = {
   'cold.act.turn-with-dry.per':
     'Fork about {mass} ({range}) of {material} for each cubic metre through it, or any dry stuff, and cover it against rain.',
   'cold.act.turn': 'Turn it once, shaking it loose, with coarse stuff through it where it packs.',
+  'cold.act.mix-in-brown':
+    'Fork dry brown stuff through it (straw, leaves, torn card) until it stings no more, and cap it. No lime and no ash.',
   'cold.act.add-nitrogen':
     'Turn about {mass} ({range}) of {material} through it, or manure; {nitrogen} of nitrogen does the same. Give half, and the rest a week later.',
   'cold.act.add-nitrogen.per':
