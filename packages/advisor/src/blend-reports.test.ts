@@ -59,6 +59,14 @@ describe('a potting mix in words', () => {
     expect(text).toMatch(/By its salts (?:not even 5 %|up to \d+ %) of this compost/u);
   });
 
+  it('does not begin with a recipe where the compost is too young or too salty for one', () => {
+    const salty = { conductivity: { value_dSPerM: 25, method: 'one-to-two' } } as const;
+    for (const compost of [salty, { smell: 'ammonia' } as const]) {
+      expect(metric.tell(potted({ compost }).answer)).toMatch(/^Not with this compost yet: /u);
+    }
+    expect(metric.tell(potted({}).answer)).not.toContain('Not with');
+  });
+
   it('says what is short and what is enough', () => {
     const { parts } = potted({
       onHand: [
