@@ -80,12 +80,13 @@ function asShare(value: number): number {
   return Math.min(1, Math.max(0, value));
 }
 
-function isWorthAMinute({ gain_softEdges, error_softEdges, changes_share }: ValuedCheck): boolean {
+function isWorthAMinute({ gain_softEdges, error_softEdges, changes_share, inBands }: ValuedCheck): boolean {
   const { decision, method } = measureNextParameters;
   return (
     gain_softEdges >= decision.worthwhile_softEdges.value &&
     gain_softEdges > method.surely_errors.value * error_softEdges &&
-    changes_share >= decision.changes_share.value
+    changes_share >= decision.changes_share.value &&
+    inBands.then_share > inBands.now_share
   );
 }
 

@@ -3,7 +3,7 @@ export type Losses = readonly Float64Array[];
 
 /** What knowing more is worth to a decision, in the unit of the losses. */
 export interface Worth {
-  /** Expected loss that the knowledge saves; below 0 only by chance. */
+  /** Expected loss that the knowledge saves; told low, and below 0 for what saves next to nothing. */
   readonly gain: number;
   /** Standard error of that gain over the draws. */
   readonly error: number;
@@ -23,7 +23,8 @@ export function bestNow(losses: Losses): number {
  * does what then costs least. By reweighting the draws (as Strong, Oakley, Brennan and Breeze, 2015, do by regression):
  * a draw counts for an outcome as much as it makes that outcome likely. What is done after an outcome is always chosen
  * without the draw that it is then judged on, so that 256 draws don't flatter a check that tells nothing. Where two ways
- * cost all but the same after an outcome, that makes the worth come out somewhat low, never high.
+ * cost all but the same after an outcome, that makes the worth come out low, by about a hundredth of a soft edge on
+ * common mixes: a check that is just worth its minute may be missed.
  *
  * @param outcomes the chance of each outcome of the check in each draw; over the outcomes they add up to 1
  * @param met 1 where a way to act meets the aim in a draw, else 0
