@@ -12,7 +12,7 @@ type Figure = 'age_months' | 'emergence_pctOfControl' | 'salts';
 const figures: readonly { readonly id: Figure; readonly most: number }[] = [
   { id: 'age_months', most: 600 },
   { id: 'emergence_pctOfControl', most: 200 },
-  { id: 'salts', most: 100 },
+  { id: 'salts', most: 60 },
 ];
 
 /** What is known of the compost; each may be left empty. */
