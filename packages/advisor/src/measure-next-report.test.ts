@@ -9,7 +9,11 @@ const empty = fold([]);
 
 describe('what to measure first, in words', () => {
   it('names the check, what it is of, and what it does for the chance', () => {
-    const found = bestMeasurement.run(bestMeasurement.example, { draws: createDraws() });
+    const ingredients = [
+      { material: 'straw', amount: { measure: 'barrow', count: 4 } },
+      { material: 'grass-clippings', amount: { measure: 'bucket-20l', count: 8 } },
+    ];
+    const found = bestMeasurement.run({ ingredients }, { draws: createDraws() });
     if (!found.ok) throw new Error(JSON.stringify(found.problems));
     const [first, more] = measureNextWords(found.value, empty).map((said) => speaker.tell(said));
     const { now_share, then_share } = found.value.ask[0]?.inBands ?? { now_share: 0, then_share: 0 };

@@ -31,7 +31,7 @@ const spreadOf = (quantity: Quantity | undefined): number =>
 
 describe('build', () => {
   it('builds another answer of the last mix by its aim, with what had to be fetched', async () => {
-    const stuff = ['straw=30buckets', 'coffee-grounds=8buckets', 'goat bedding=8barrows', 'leaves=6bags'];
+    const stuff = ['straw=30buckets', 'coffee-grounds=8buckets', 'goat bedding=8barrows', 'leaves=4bags'];
     const more = ['rabbit-droppings=4buckets', 'grass=4barrows', 'cardboard=10buckets', 'hedge-chippings=3barrows'];
     const { value } = await home.json(['mix', ...stuff, ...more, '--bay', 'left bay']);
     const { alternatives } = value as MixSolution;

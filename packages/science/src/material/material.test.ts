@@ -110,6 +110,15 @@ describe('the published rows', () => {
     ['2', 'carbonToNitrogen_ratio', 48, 'NRAES-54 Table A.1, apple pomace (13 belongs to apple filter cake)'],
     ['6', 'density_kgPerM3AsIs', 19, 'NRAES-54 Table A.1, uncut corn stalks, 32 lb/yd3'],
     ['405', 'moisture_pctWet', 80, 'Trautmann and Krasny 1997, Table 3-1, grass clippings'],
+    ['R28', 'carbonToNitrogen_ratio', 7.9, 'Fujiwara, How to Make and Use Compost, poultry manure'],
+    ['R48', 'volatileSolids_pctDry', 78.9, 'GTZ 97, table B4: chicken droppings, 3170 of 4020 kg'],
+    ['R74', 'moisture_pctWet', 60, 'AHDB Nutrient Management Guide (RB209): goat farmyard manure, 40 % dry matter'],
+    [
+      'R76',
+      'volatileSolids_pctDry',
+      72.9,
+      'Maruthamuthu et al. 2024: broiler litter of 110 farms, 72.92 % organic matter',
+    ],
     ['R10', 'carbonToNitrogen_ratio', 16.8, 'CalRecycle 2013, mean of over 1,600 composts'],
   ])('row %s, %s is %d (%s)', (id, column, value) => {
     expect(numberIn(rowOf(id), column)).toBe(value);

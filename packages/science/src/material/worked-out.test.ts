@@ -109,12 +109,86 @@ describe('middles of sources that disagree', () => {
     ['horse-manure-shavings', 'moisture_pctWet', 'R44', '134', 'moisture_pctWet'],
     ['wood-shavings', 'densityLoose_kgPerM3AsIs', 'R37', 'R02', 'density_kgPerM3AsIs'],
     ['straw', 'moisture_pctWet', '138', '137', 'moisture_pctWet'],
+    ['hedge-chippings', 'moisture_pctWet', '357', 'R72', 'moisture_pctWet'],
   ] as const)('%s %s lies in the middle of rows %s and %s', (id, property, one, other, column) => {
     expect(typical(id, property)).toBe((printed(one, column) + printed(other, column)) / 2);
   });
 });
 
+describe('middles on the line of a quantity', () => {
+  // A ratio or a density: the geometric mean. A percentage: the mean of the logits.
+  it('leaves lying loose: between the lowest print and that of Massachusetts', () => {
+    const middle = Math.sqrt(printed('142', 'densityLow_kgPerM3AsIs') * printed('353', 'density_kgPerM3AsIs'));
+    expect(typical('autumn-leaves', 'densityLoose_kgPerM3AsIs')).toBe(figures(middle, 3));
+  });
+
+  it('wood shavings: between air-dry chips and planer-mill shavings', () => {
+    const logit = (pct: number): number => Math.log(pct / (100 - pct));
+    const mean = (logit(printed('365', 'moisture_pctWet')) + logit(printed('358', 'moisture_pctWet'))) / 2;
+    expect(typical('wood-shavings', 'moisture_pctWet')).toBe(figures(100 / (1 + Math.exp(-mean)), 3));
+  });
+
+  it('poultry litter: between 110 farms and what nitrogen as it is makes', () => {
+    const carbon_pctDry = typical('poultry-litter', 'volatileSolids_pctDry') / VOLATILE_PER_CARBON;
+    const dry_share = 1 - printed('R54', 'moisture_pctWet') / 100;
+    const low = carbon_pctDry / (printed('R17', 'nitrogenLow_pctAsIs') / dry_share);
+    expect(materialById('poultry-litter')?.values.carbonToNitrogen_ratio?.low).toBe(figures(low, 2));
+    const middle = Math.sqrt(low * printed('R76', 'carbonToNitrogen_ratio'));
+    expect(typical('poultry-litter', 'carbonToNitrogen_ratio')).toBe(figures(middle, 2));
+  });
+});
+
+describe('moisture', () => {
+  it('of wood chips is the mean of four fresh lots', () => {
+    const lots = ['R70', 'R71', '357', 'R72'].map((row) => printed(row, 'moisture_pctWet'));
+    expect(typical('wood-chips', 'moisture_pctWet')).toBe(figures(lots.reduce((all, lot) => all + lot, 0) / 4, 3));
+  });
+
+  // Afzal 2010 prints percent of dry mass: 51 and 16.5 under a tarpaulin, 59 and 160 uncovered.
+  it.each([
+    ['R70', 'moisture_pctWet', 51],
+    ['R70', 'moistureLow_pctWet', 16.5],
+    ['R71', 'moisture_pctWet', 59],
+    ['R71', 'moistureHigh_pctWet', 160],
+  ])('row %s %s is %d %% of dry mass', (row, column, pctDry) => {
+    expect(printed(row, column)).toBe(figures(100 / (1 + 100 / pctDry), 3));
+  });
+
+  // Droppings and straw in equal dry mass: common practice, no source.
+  it('of rabbit bedding lies between droppings with straw, and goat litter', () => {
+    const wet = (id: string): number => 1 / (1 - typical(id, 'moisture_pctWet') / 100);
+    const dryish = 100 * (1 - 2 / (wet('rabbit-droppings') + wet('straw')));
+    const bedding = materialById('rabbit-bedding')?.values.moisture_pctWet;
+    expect(bedding?.low).toBe(figures(dryish, 2));
+    expect(bedding?.typical).toBe(((bedding?.low ?? Number.NaN) + printed('R74', 'moisture_pctWet')) / 2);
+  });
+});
+
+describe('nitrogen from carbon and C:N', () => {
+  it.each(['hen-manure', 'poultry-litter'])('%s', (id) => {
+    const carbon_pctDry = typical(id, 'volatileSolids_pctDry') / VOLATILE_PER_CARBON;
+    const nitrogen = carbon_pctDry / typical(id, 'carbonToNitrogen_ratio');
+    // The table rounds to a tenth.
+    expect(Math.abs(typical(id, 'nitrogen_pctDry') - nitrogen)).toBeLessThan(0.06);
+  });
+});
+
 describe('densities', () => {
+  it('hen manure: the printed 470 kg/m3 at 46 %, wetted to 65 %', () => {
+    const dry = printed('129', 'density_kgPerM3AsIs') * (100 - printed('129', 'moisture_pctWet'));
+    const wetted = dry / (100 - typical('hen-manure', 'moisture_pctWet'));
+    expect(typical('hen-manure', 'densityLoose_kgPerM3AsIs')).toBe(figures(wetted, 3));
+  });
+
+  // Rutgers FS537: 60 to 70 lb of manure and bedding a day fill 2 to 3 cubic feet; 16.0185 kg/m3 to the lb/ft3 (NIST SP 811).
+  it.each([
+    ['densityLow_kgPerM3AsIs', 60, 3],
+    ['density_kgPerM3AsIs', 65, 2.5],
+    ['densityHigh_kgPerM3AsIs', 70, 2],
+  ])('row R73 %s is %d lb in %d cubic feet', (column, pounds, cubicFeet) => {
+    expect(printed('R73', column)).toBe(Math.round((16.0185 * pounds) / cubicFeet));
+  });
+
   // Dry mass stays: density x dry share / dry share once wetted (the rule of Briggs 1994, Table 7-2A).
   it.each([
     ['spoiled-hay', 'densityLoose_kgPerM3AsIs', 'hay-grass', 12, 45],
