@@ -1,4 +1,5 @@
 export { catalogue } from './all.ts';
+export * from './bed/index.ts';
 export * from './belief/index.ts';
 export * from './blend/index.ts';
 export * from './catalogue/index.ts';

@@ -1,6 +1,7 @@
 import { apiEn } from './api.ts';
 import { calculationsEn } from './calculations.ts';
 import { cliEn } from './cli.ts';
+import { cropsEn } from './crops.ts';
 import { measureNextEn } from './measure-next.ts';
 import { needsEn } from './needs.ts';
 import { serverEn } from './server.ts';
@@ -10,6 +11,7 @@ import { sizeEn } from './size.ts';
 export const deskEn: typeof apiEn &
   typeof calculationsEn &
   typeof cliEn &
+  typeof cropsEn &
   typeof measureNextEn &
   typeof needsEn &
   typeof serverEn &
@@ -17,6 +19,7 @@ export const deskEn: typeof apiEn &
   ...apiEn,
   ...calculationsEn,
   ...cliEn,
+  ...cropsEn,
   ...measureNextEn,
   ...needsEn,
   ...serverEn,
