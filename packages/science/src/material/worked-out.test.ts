@@ -92,11 +92,14 @@ describe('C:N where only nitrogen is published', () => {
     expect(high).toBe(figures(carbon_pctDry / printed('R75', 'nitrogenLow_pctDry'), 2));
   });
 
-  // Phillips 1984: protein of eelgrass leaves 8.1 to 20.3 % of dry matter.
-  it('eelgrass: from protein', () => {
-    const carbon_pctDry = typical('eelgrass', 'volatileSolids_pctDry') / VOLATILE_PER_CARBON;
-    const ends = [20.3, 8.1].map((protein_pctDry) => carbon_pctDry / (protein_pctDry / PROTEIN_PER_NITROGEN));
-    const { low, typical: middle, high } = materialById('eelgrass')?.values.carbonToNitrogen_ratio ?? {};
+  // Protein, % of dry matter: eelgrass leaves, Phillips 1984; sea lettuce, Guiry after Indergaard and Minsaas 1991.
+  it.each([
+    ['eelgrass', [20.3, 8.1]],
+    ['sea-lettuce', [25, 15]],
+  ])('%s: from protein', (id, proteins_pctDry) => {
+    const carbon_pctDry = typical(id, 'volatileSolids_pctDry') / VOLATILE_PER_CARBON;
+    const ends = proteins_pctDry.map((protein_pctDry) => carbon_pctDry / (protein_pctDry / PROTEIN_PER_NITROGEN));
+    const { low, typical: middle, high } = materialById(id)?.values.carbonToNitrogen_ratio ?? {};
     expect([low, high]).toEqual(ends.map((end) => figures(end, 2)));
     expect(middle).toBe(figures(Math.sqrt((ends[0] ?? Number.NaN) * (ends[1] ?? Number.NaN)), 2));
   });
