@@ -54,7 +54,7 @@ describe('potting and filling a bed', () => {
     await begin(page, '°C, litres, metres');
     await page.getByRole('link', { name: 'Fill a raised bed' }).click();
     await asks(page, 'What fills this raised bed?');
-    expect(await answer(page)).toMatch(/^Bring [\d.]+ barrows .* fills the bed of 1,150.L\.$/u);
+    expect(await answer(page)).toMatch(/^Bring [\d.]+ barrows .* fills the bed of 1,200.L\.$/u);
     await page.getByRole('button', { name: '33 % compost' }).click();
     await page.getByLabel('Compost, % of the volume').fill('60');
     await page.getByRole('button', { name: 'Reckon with it' }).click();
@@ -65,7 +65,7 @@ describe('potting and filling a bed', () => {
     await page.getByRole('radio', { name: 'a deck or balcony' }).check({ force: true });
     await page.getByRole('button', { name: 'Reckon with it' }).click();
     await page.getByText(/First lay/u).waitFor();
-    expect(await answer(page)).toMatch(/of wood chips at the foot\. Bring .* fills the bed of 1,440.L\.$/u);
+    expect(await answer(page)).toMatch(/of wood chips at the foot\. Bring .* fills the bed of 1,400.L\.$/u);
     expect(await page.locator('main').textContent()).toContain('let a structural engineer say');
     expect(errors).toEqual([]);
     await close();

@@ -160,6 +160,7 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .addOption(new Option('--half', say('cli.mix.half')).conflicts('whole'))
     .option('--one', say('cli.mix.one'))
     .option('--full', say('cli.mix.full'))
+    .option('--why', say('cli.mix.why'))
     .option('--exact', say('cli.mix.exact'))
     .option('--water <amount>', say('cli.mix.water'))
     .option('--size <size...>', say('cli.option.size'))

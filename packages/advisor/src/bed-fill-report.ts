@@ -1,6 +1,15 @@
 import type { BedFill, CautionId } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
-import { amountOf, byEye, lossPlaces, type PartWords, partWords, plainPlaces, twoDigits } from './blend-words.ts';
+import {
+  amountOf,
+  byEye,
+  LEAST_COUNT,
+  lossPlaces,
+  type PartWords,
+  partWords,
+  plainPlaces,
+  twoDigits,
+} from './blend-words.ts';
 import { measured } from './measured.ts';
 import { areaLoad, bulk, depth, mass, say, sayOf } from './saying.ts';
 
@@ -72,10 +81,16 @@ function saltWords({ salts, compost }: BedFill): readonly Saying[] {
   ];
 }
 
+/** Less than this nobody sees a bed sink by. */
+const LEAST_DROP_M = 0.005;
+
 function topUpWords({ drop_m, topUp }: BedFill): Saying {
+  if (drop_m.p50 < LEAST_DROP_M) return say('blend.bed.no-top-up');
+  const places = { drop: depth(drop_m), range: { ...depth(drop_m), asRange: true } } as const;
+  if (topUp.count.p50 < LEAST_COUNT)
+    return say('blend.bed.top-up-little', { ...places, volume: bulk(topUp.volume_m3) });
   return say('blend.bed.top-up', {
-    drop: depth(drop_m),
-    range: { ...depth(drop_m), asRange: true },
+    ...places,
     amount: measured(topUp.measure, byEye(topUp.count.p50)),
     volume: bulk(topUp.volume_m3),
   });

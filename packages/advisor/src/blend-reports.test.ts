@@ -97,7 +97,7 @@ describe('a bed in words', () => {
   it('is one sentence for the mix, one for the foot', () => {
     const { answer, base } = filled({ base: { stuff: 'logs', depth_m: 0.1 } });
     expect(metric.tell(answer)).toMatch(
-      /^Bring [\d.]+ barrows \(\d+ L\) of compost and .* once it has settled .* 1,150 L\.$/u,
+      /^Bring [\d.]+ barrows \(\d+ L\) of compost and .* once it has settled .* 1,200 L\.$/u,
     );
     expect(base && metric.tell(base)).toMatch(/^First lay .* of logs and branches at the foot\.$/u);
     expect(filled({}).base).toBeNull();
@@ -107,13 +107,21 @@ describe('a bed in words', () => {
     const load = (report: BedFillReport, speaker: typeof us): string =>
       speaker.tell(report.judged[1] ?? { key: 'blend.ripe.unknown' });
     const report = filled({ standsOn: 'deck' });
-    expect(load(report, metric)).toMatch(/weighs about \d+ kg\/m².* 293 kg\/m²/u);
+    expect(load(report, metric)).toMatch(/weighs about \d+ kg\/m².* 290 kg\/m²/u);
     expect(load(report, us)).toMatch(/weighs about \d+ lb\/ft².* 60 lb\/ft²/u);
     expect(report.cautions).toContain('roof-load');
   });
 
   it('tells how much to keep by for next spring, with its range', () => {
     expect(said(filled({}))).toMatch(/sinks by about [\d.]+ cm more \([\d.]+–[\d.]+ cm\): keep .* by for next spring/u);
+  });
+
+  it('keeps nothing by where hardly anything sinks, and never no litres of it', () => {
+    const none = said(filled({ compost_pctVolume: 0 }));
+    expect(none).toContain('nothing need be kept by');
+    expect(none).not.toMatch(/keep 0\.25|\(0 L\)|0 cm more/u);
+    const little = said(filled({ bed: { length_m: 0.5, width_m: 0.5, depth_m: 0.3 } }));
+    expect(little).toMatch(/sinks by about [\d.]+ cm more .*: keep [\d.]+ L by for next spring/u);
   });
 
   it('says that more than half of compost is too much', () => {

@@ -20,7 +20,7 @@ export function byEye(count: number): number {
 }
 
 /** Less of a measure than this is told by its volume alone. */
-const LEAST_COUNT = 0.375;
+export const LEAST_COUNT = 0.375;
 const LITRES_PER_M3 = 1000;
 
 function inLitres({ p10, p50, p90 }: PartAmount['volume_m3']): Figure {

@@ -7,6 +7,7 @@ import {
   type Judged,
   type MixBalance,
   type MixSolution,
+  materialById,
   type Permit,
   type Season,
 } from '@loamwright/science';
@@ -92,12 +93,12 @@ export function mixReport(solution: MixSolution, holding: Holding, season?: Seas
   const use = words.filter(({ count }) => count > 0);
   return {
     standing,
-    answer: answerOf(standing, use, water_L),
+    answer: answerOf(solution, use, holding),
     use,
     unused: words.filter(({ count }) => count === 0),
     water_L,
     lacks: solution.lacks.map(lackWords),
-    mends: solution.mends.map((mend) => mendWords(mend, holding)),
+    mends: solution.mends.map((mend) => mendWords(mend, solution, holding)),
     passedOver:
       outOfSeason.length > 0 && season !== undefined
         ? sayOf('advisor.mix.passed-over', season.hemisphere, {
@@ -113,9 +114,9 @@ export function mixReport(solution: MixSolution, holding: Holding, season?: Seas
       aim: other.aim,
       tradeOff: tradeOffWords(other, holding),
       answer: answerOf(
-        other.standing,
+        { ...other, sizeSaid: solution.sizeSaid },
         layingWords(other, holding).filter(({ count }) => count > 0),
-        other.water_L,
+        holding,
       ),
     })),
     ...(balance === undefined ? nothingLaid : balanceReport(balance, holding)),
@@ -126,12 +127,33 @@ function layingWords({ use, fetch }: Pick<MixSolution, 'use' | 'fetch'>, holding
   return [...use.map((used) => usedWords(used, holding)), ...fetch.map((fetched) => fetchedWords(fetched, holding))];
 }
 
-function answerOf(standing: Standing, use: readonly UsedWords[], water_L: number): Saying {
+/** Where nobody said a size there is no place to fill. */
+function stands(standing: Standing, { sizeSaid }: Pick<MixSolution, 'sizeSaid'>): string {
+  return standing === 'good' && !sizeSaid ? 'good-anywhere' : standing;
+}
+
+function answerOf(
+  laid: Pick<MixSolution, 'standing' | 'use' | 'water_L' | 'sizeSaid'>,
+  use: readonly UsedWords[],
+  holding: Holding,
+): Saying {
+  const { standing, water_L } = laid;
+  const liquids = laid.use.filter(({ material }) => isLiquid(material, holding));
+  if (standing === 'nothing' && liquids.length > 0 && liquids.length === laid.use.length) {
+    return say('advisor.mix.nothing-solid', {
+      materials: liquids.map(({ material }) => materialName(holding, material)),
+    });
+  }
   if (standing === 'nothing' || use.length === 0) return say('advisor.mix.nothing');
   const stuff = use.map(({ said }) => said);
-  const verdict = sayOf('advisor.mix.verdict', standing);
+  const verdict = sayOf('advisor.mix.verdict', stands(standing, laid));
   if (water_L === 0) return say('advisor.mix.lay-without-water', { stuff, verdict });
   return say('advisor.mix.lay', { stuff, water: liquid(water_L), verdict });
+}
+
+function isLiquid(material: string, holding: Holding): boolean {
+  const published = holding.materials.get(material)?.described?.body.like ?? material;
+  return materialById(published)?.particle === 'liquid';
 }
 
 /** Below this share of the draws it is worth saying that the amount was guessed. */
@@ -149,7 +171,10 @@ function usedWords(used: Used, holding: Holding): UsedWords {
     name,
     said: amount(count),
     permit: permitWords(used, holding),
-    left: left > 0 && because !== undefined ? sayOf('advisor.mix.left', because, { stuff: amount(left) }) : null,
+    left:
+      left > 0 && because !== undefined && !(count === 0 && isLiquid(material, holding))
+        ? sayOf('advisor.mix.left', because, { stuff: amount(left) })
+        : null,
     doubt:
       count > 0 && enough.met < SURE_ENOUGH * enough.of
         ? say('advisor.mix.enough', { material: name, chance: { chance: enough } })
@@ -186,7 +211,10 @@ export function permitWords(
 }
 
 function lackWords({ code, amount_kg, amount_L }: Lack): Saying {
-  return sayOf('advisor.mix.lack', code, { amount: lackAmount(code, amount_kg ?? 0, amount_L ?? 0) });
+  return sayOf('advisor.mix.lack', code, {
+    amount: lackAmount(code, amount_kg ?? 0, amount_L ?? 0),
+    smallest: bulk(heapTriggers.smallestHeap_m3),
+  });
 }
 
 const LITRES_PER_M3 = 1000;
@@ -202,14 +230,16 @@ function lackAmount(code: Lack['code'], amount_kg: number, amount_L: number): Pl
       return liquid(amount_L);
     case 'air':
     case 'volume':
+    case 'volume-to-heat':
       return bulk(amount_L / LITRES_PER_M3);
   }
 }
 
-function mendWords({ fetch, standing }: Mend, holding: Holding): Saying {
-  return say('advisor.mix.mend', {
+function mendWords({ fetch, standing }: Mend, solution: MixSolution, holding: Holding): Saying {
+  const onNothing = solution.use.every(({ count }) => count === 0);
+  return say(onNothing ? 'advisor.mix.mend-nothing' : 'advisor.mix.mend', {
     stuff: fetch.map((one) => countedOf(holding, one)),
-    outcome: sayOf('advisor.mix.then', standing),
+    outcome: sayOf('advisor.mix.then', stands(standing, solution)),
   });
 }
 

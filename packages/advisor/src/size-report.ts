@@ -14,16 +14,16 @@ export interface SizeReport {
 /** Whether a heap of a size keeps a hot core, in words. */
 export function sizeReport(asked: HeatToHoldInput, found: HeatToHold): SizeReport {
   const [mild, winter] = found.seasons;
-  if (mild === undefined || winter === undefined) throw new RangeError('two seasons are judged');
+  if (mild === undefined) throw new RangeError('a season is judged');
   const insulated = asked.insulated === true;
   return {
-    answer: sayOf('size.answer', found.decision, {
+    answer: sayOf(winter === undefined ? 'size.answer-now' : 'size.answer', found.decision, {
       volume: bulk(found.volume_m3),
-      air: temperature(winter.air_degC),
+      air: temperature((winter ?? mild).air_degC),
       insulated: oneIf(insulated),
       mild: oneIf(mild.bare.does),
     }),
-    seasons: [mild, winter].map((season) => seasonWords(season, asked, found)),
+    seasons: found.seasons.map((season) => seasonWords(season, asked, found)),
     heat: say('size.heat', {
       span: difference(mild.span_K),
       bare: watts(mild.bare.heat_WPerM3.p50),
@@ -35,7 +35,7 @@ export function sizeReport(asked: HeatToHoldInput, found: HeatToHold): SizeRepor
   };
 }
 
-function seasonWords(season: SizeInSeason, { size }: HeatToHoldInput, { volume_m3 }: HeatToHold): Saying {
+function seasonWords(season: SizeInSeason, { size }: HeatToHoldInput, { volume_m3, seasons }: HeatToHold): Saying {
   const large = (enough_m3: number): Place => {
     if ('volume_m3' in size) return bulk(enough_m3);
     const times = Math.cbrt(enough_m3 / volume_m3);
@@ -45,7 +45,7 @@ function seasonWords(season: SizeInSeason, { size }: HeatToHoldInput, { volume_m
       height: height(size.height_m * times),
     });
   };
-  return sayOf('size.season', season.season, {
+  return sayOf('size.season', seasons.length === 1 ? 'now' : season.season, {
     air: temperature(season.air_degC),
     core: temperature(season.air_degC + season.span_K),
     bare: { chance: season.bare.holds },

@@ -4,12 +4,16 @@ import { convert, type ShownAs, type Unit, type UnitSystem, unitFor, unitTable }
 export type Shown = number | { readonly p10: number; readonly p50: number; readonly p90: number };
 
 const DIGITS = 2;
-const DIGITS_FROM_HUNDRED = 3;
 
-/** Two significant digits, three from a hundred up: no grower's figure is better than that. */
+/** Two significant digits: a fork and a bucket do no better. */
 export function sensible(value: number, locale: string): string {
-  const digits = Math.abs(value) >= 100 ? DIGITS_FROM_HUNDRED : DIGITS;
-  return new Intl.NumberFormat(locale, { maximumSignificantDigits: digits }).format(value);
+  return new Intl.NumberFormat(locale, { maximumSignificantDigits: DIGITS }).format(value);
+}
+
+/** An end of a range, as coarse as what lies between: a temperature to whole degrees. */
+function coarse(value: number, as: ShownAs, locale: string): string {
+  if (as !== 'temperature') return sensible(value, locale);
+  return new Intl.NumberFormat(locale, { maximumFractionDigits: 0 }).format(value);
 }
 
 /** A reading as it was typed: not rounded to two digits, a tenth of a degree at the most. */
@@ -30,7 +34,7 @@ export function showLikely(value: Shown, siUnit: Unit, as: ShownAs, system: Unit
 export function showRange(value: Shown, siUnit: Unit, as: ShownAs, system: UnitSystem, locale: string): string {
   if (typeof value === 'number') return showLikely(value, siUnit, as, system, locale);
   const unit = unitFor(as, system);
-  const [low, high] = [value.p10, value.p90].map((end) => sensible(convert(end, siUnit, unit), locale));
+  const [low, high] = [value.p10, value.p90].map((end) => coarse(convert(end, siUnit, unit), as, locale));
   const symbol = unitTable[unit].symbol;
   return low === high ? `${low} ${symbol}` : `${low}–${high} ${symbol}`;
 }

@@ -83,7 +83,19 @@ export function actText(act: ActWords, speaker: Speaker, columns: number): strin
   );
 }
 
-/** Cautions in full: what can hurt is never behind a link. */
-export function cautionText(cautions: readonly CautionId[], speaker: Speaker, columns: number): string {
-  return page(columns, ...cautions.map((id): [string, string] => [`! ${speaker.say(`caution.${id}`)}`, '  ']));
+/**
+ * Every caution that is demanded: what can hurt is never behind a link. In short where an answer has much else to
+ * say: the danger and what to do, its rest in the full one.
+ */
+export function cautionText(
+  cautions: readonly CautionId[],
+  speaker: Speaker,
+  columns: number,
+  length: 'full' | 'short' = 'full',
+): string {
+  const told = (id: CautionId): string => {
+    const full = speaker.say(`caution.${id}`);
+    return length === 'full' ? full : speaker.sayIf(`cli.caution.${id}`, full);
+  };
+  return page(columns, ...cautions.map((id): [string, string] => [`! ${told(id)}`, '  ']));
 }

@@ -46,6 +46,8 @@ export interface MixOptions {
   readonly water?: string | undefined;
   readonly one?: boolean | undefined;
   readonly full?: boolean | undefined;
+  /** Also what the answer rests on, and the cautions in full. */
+  readonly why?: boolean | undefined;
   readonly size?: readonly string[] | undefined;
 }
 
@@ -182,12 +184,15 @@ function mixedOf(
   };
 }
 
-/** The answer as a sentence, then what is behind it, what is short, and what to mind. */
+/**
+ * The answer as a sentence, what is short, what would mend it, its figures and what to mind; what is longer and hurts
+ * nobody comes last, or with `--why`.
+ */
 function mixText(
   report: MixReport,
   checks: readonly Saying[],
   { speaker, terminal }: Session,
-  { full }: MixOptions,
+  { full, why = false }: MixOptions,
 ): string {
   const { columns } = terminal;
   const { tell } = speaker;
@@ -196,21 +201,33 @@ function mixText(
   const blocks = [
     lines([report.answer]),
     lines([...report.lacks, ...report.mends, ...(report.passedOver === null ? [] : [report.passedOver])]),
-    othersText(report, speaker, columns),
-    judgedText(report, speaker, columns),
-    lines(report.heat),
+    judgedText(why ? report : withoutPlain(report), speaker, columns),
+    lines([...(why ? report.heat : report.heat.slice(-1)), ...warningsOnce(report)]),
+    lines(report.use.filter(({ permit }) => permit.permit !== 'allowed').map(({ permit }) => permit.said)),
+    cautionText(report.cautions, speaker, columns, why ? 'full' : 'short'),
+    lines(all.flatMap(({ left, doubt }) => [left, doubt].filter((said) => said !== null))),
+    othersText(report, speaker, columns, why),
     lines(checks),
     checks.length === 0 ? '' : page(columns, [speaker.say('cli.mix.found')]),
-    lines(all.flatMap(({ left, doubt }) => [left, doubt].filter((said) => said !== null))),
-    lines(report.warnings),
-    lines(report.beliefs.map(({ said }) => said)),
-    lines(report.starters),
+    lines(why ? report.starters : []),
     lines(full === true ? report.more : []),
-    lines(report.use.filter(({ permit }) => permit.permit !== 'allowed').map(({ permit }) => permit.said)),
-    cautionText(report.cautions, speaker, columns),
-    page(columns, [speaker.say('cli.mix.next')]),
+    lines(report.beliefs.map(({ said }) => said)),
+    page(columns, [speaker.say('cli.mix.next')], ...(why ? [] : [[speaker.say('cli.mix.askWhy')] as [string]])),
   ];
   return joined(blocks);
+}
+
+/** The weight of a cubic metre says little where handbooks prefer it. */
+function withoutPlain(report: MixReport): MixReport {
+  const isPlain = ({ quantity, judged }: MixReport['judged'][number]): boolean =>
+    quantity === 'density_kgPerM3AsIs' && judged.lean === 'in';
+  return { ...report, judged: report.judged.filter((one) => !isPlain(one)) };
+}
+
+/** That it is too small to heat is said once. */
+function warningsOnce({ heat, warnings }: MixReport): readonly Saying[] {
+  const isSaid = heat.some(({ key }) => key === 'advisor.mix.heat-small');
+  return warnings.filter(({ key }) => !isSaid || key !== 'advisor.mix.warning.too-small-to-heat');
 }
 
 function joined(blocks: readonly string[]): string {
@@ -221,12 +238,12 @@ function judgedText({ judged }: BalanceReport, speaker: Speaker, columns: number
   return page(columns, ...judged.map(({ said }): [string, string] => [`- ${speaker.tell(said)}`, '  ']));
 }
 
-/** The other answers, each with its trade-off, and how to build one. */
-function othersText({ others }: MixReport, speaker: Speaker, columns: number): string {
+/** The other answers, each with its trade-off and how to build it; what goes into it with `--why`. */
+function othersText({ others }: MixReport, speaker: Speaker, columns: number, why: boolean): string {
   if (others.length === 0) return '';
   const told = others.flatMap(({ aim, tradeOff, answer }): readonly [string, string][] => [
     [`- ${speaker.tell(tradeOff)}`, '  '],
-    [`  ${speaker.tell(answer)}`, '  '],
+    ...(why ? [[`  ${speaker.tell(answer)}`, '  '] as [string, string]] : []),
     [`  ${speaker.say('cli.mix.buildOther', { aim })}`, '  '],
   ]);
   return page(columns, [speaker.say('cli.mix.others')], ...told);

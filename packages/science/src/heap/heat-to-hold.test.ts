@@ -155,6 +155,19 @@ describe('laws of size', () => {
     );
   });
 
+  it('air that is no winter’s is judged as it is, and never beside a colder spring', () => {
+    fc.assert(
+      fc.property(sizes, fc.double({ min: 10, max: 50, noNaN: true }), (volume_m3, air_degC) => {
+        const { seasons, decision } = held({ size: { volume_m3 }, air_degC });
+        expect(seasons.map((one) => one.air_degC)).toEqual([air_degC]);
+        expect(['three-seasons', 'insulate-for-three-seasons', 'too-small']).toContain(decision);
+      }),
+      { seed: 64, numRuns: 40 },
+    );
+    const [mild, winter] = held({ size: { volume_m3: 1 }, air_degC: 9 }).seasons;
+    expect(winter?.air_degC).toBeLessThan(mild?.air_degC ?? Number.NaN);
+  });
+
   it('a core no warmer than the air is asked about', () => {
     expect(heatToHold.run({ size: { volume_m3: 1 }, core_degC: 8 }, needs)).toMatchObject({
       ok: false,

@@ -23,7 +23,10 @@ export interface HeatToHoldInput {
   readonly size: Box | { readonly volume_m3: number };
   /** Whether all sides and the top are insulated already. */
   readonly insulated?: boolean | undefined;
-  /** Mean temperature of the coldest weeks, °C; -5 when left out. */
+  /**
+   * Mean temperature of the coldest weeks, °C; -5 when left out. As mild as a cool week of spring or autumn (10 °C) or
+   * milder, it is no winter's: then only the weather given is judged.
+   */
   readonly air_degC?: number | undefined;
   /** Temperature the core is to hold, °C; 55 when left out. */
   readonly core_degC?: number | undefined;
@@ -56,6 +59,7 @@ export interface KeepsHeat {
 }
 
 export interface SizeInSeason {
+  /** `three-seasons` too where only the weather given is judged, being no winter's. */
   readonly season: 'three-seasons' | 'winter';
   readonly air_degC: number;
   /** How far the core is to be above the air. */
@@ -116,7 +120,12 @@ export const heapSizeSchema: z.ZodType<HeatToHoldInput['size']> = z.union([
 const input: z.ZodType<HeatToHoldInput> = z.strictObject({
   size: heapSizeSchema,
   insulated: z.boolean().optional().meta({ description: 'Whether sides and top are insulated already.' }),
-  air_degC: z.number().min(-60).max(60).optional().meta({ description: 'Mean of the coldest weeks, °C.' }),
+  air_degC: z
+    .number()
+    .min(-60)
+    .max(60)
+    .optional()
+    .meta({ description: 'Mean of the coldest weeks, °C; from 10 on only that weather is judged.' }),
   core_degC: z.number().min(0).max(80).optional().meta({ description: 'What the core is to hold, °C.' }),
 });
 
@@ -171,9 +180,10 @@ function keeps(stands: Stands, made: Made): KeepsHeat {
 
 function run(asked: HeatToHoldInput, { draws }: Needs): Outcome<HeatToHold> {
   const core_degC = asked.core_degC ?? table.core_degC.value;
-  const winter_degC = asked.air_degC ?? table.winterAir_degC.value;
-  if (core_degC <= Math.max(winter_degC, table.threeSeasonsAir_degC.value)) {
-    const wanted = `> ${Math.max(winter_degC, table.threeSeasonsAir_degC.value)}`;
+  const coldest_degC = asked.air_degC ?? table.winterAir_degC.value;
+  const mildest_degC = Math.max(coldest_degC, table.threeSeasonsAir_degC.value);
+  if (core_degC <= mildest_degC) {
+    const wanted = `> ${mildest_degC}`;
     return bad({ code: 'too-small', path: 'core_degC', found: String(core_degC), wanted });
   }
   const { size } = asked;
@@ -193,17 +203,17 @@ function run(asked: HeatToHoldInput, { draws }: Needs): Outcome<HeatToHold> {
       insulated: walls(table.insulatedSurface_WPerM2K.value),
     };
   };
-  const mild = inSeason('three-seasons', table.threeSeasonsAir_degC.value);
-  const winter = inSeason('winter', winter_degC);
+  const mild = inSeason('three-seasons', mildest_degC);
+  const winter = coldest_degC < mildest_degC ? inSeason('winter', coldest_degC) : undefined;
   const decision = decide({ mild, winter, insulated: asked.insulated === true });
   const notes: SizeNoteId[] = [];
   if (isSlip(volume_m3)) notes.push('nine-cubic-feet');
-  if (decision !== 'winter' && winter_degC <= table.frost_degC.value) notes.push('frozen-store');
+  if (decision !== 'winter' && coldest_degC <= table.frost_degC.value) notes.push('frozen-store');
   notes.push('mix-first', 'sizes-disagree');
   return good({
     decision,
     volume_m3,
-    seasons: [mild, winter],
+    seasons: winter === undefined ? [mild] : [mild, winter],
     made_WPerM3: lasting,
     notes,
     cautions: inOrder(['fire', 'local-rules']),
@@ -212,14 +222,14 @@ function run(asked: HeatToHoldInput, { draws }: Needs): Outcome<HeatToHold> {
 
 interface Decided {
   readonly mild: SizeInSeason;
-  readonly winter: SizeInSeason;
+  readonly winter: SizeInSeason | undefined;
   readonly insulated: boolean;
 }
 
 function decide({ mild, winter, insulated }: Decided): SizeDecision {
   const now = insulated ? 'insulated' : 'bare';
-  if (winter[now].does) return 'winter';
-  if (!insulated && winter.insulated.does) return 'insulate';
+  if (winter?.[now].does === true) return 'winter';
+  if (!insulated && winter?.insulated.does === true) return 'insulate';
   if (mild[now].does) return 'three-seasons';
   if (!insulated && mild.insulated.does) return 'insulate-for-three-seasons';
   return 'too-small';

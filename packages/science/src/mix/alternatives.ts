@@ -60,11 +60,11 @@ function seek(
   if (!found.ok) return found;
   if (found.value === undefined) return good(undefined);
   const chosen: Chosen = { shelves, extras, choices, wanted, found: roundWater(found.value, wanted) };
-  const standing = standingOf(choices, chosen.found, wanted);
   const other = balanceFor(chosen, input, draws);
   if (!other.ok) return other;
+  const standing = standingOf({ ...chosen, balance: other.value });
   if ((standing !== 'good' && standing !== 'fair') || other.value === undefined) return good(undefined);
-  const standsLess = standing === 'fair' && standingOf(first.choices, first.found, wanted) === 'good';
+  const standsLess = standing === 'fair' && standingOf({ ...first, balance }) === 'good';
   const tradeOff = { ...tradeOffOf(other.value, balance), standsLess };
   if (!isWorthTelling(aim, tradeOff)) return good(undefined);
   return good({

@@ -77,8 +77,19 @@ function round(count: number): number {
 const SPARE_ROUNDING_KG = 1e-9;
 
 /** So many steps of a material to have more of, or to fetch. */
-export function fetchOf({ permitted, counting, measuresPerStep, onHand }: Extra, steps: number): Fetch {
-  return { ...permitted, ...counting, count: steps * measuresPerStep, onHand };
+export function fetchOf({ permitted, counting, measuresPerStep, stock }: Extra, steps: number): Fetch {
+  return { ...permitted, ...counting, count: steps * measuresPerStep, onHand: stock !== undefined };
+}
+
+/** Measures of each line of the stock that go in, with what is to be had more of it. */
+export function countsOf({ shelves, extras, found }: Pick<Chosen, 'shelves' | 'extras' | 'found'>): readonly number[] {
+  return shelves.map(({ measuresPerStep }, i) =>
+    extras.reduce(
+      (count, { stock, measuresPerStep: more }, j) =>
+        stock === i ? count + (found.steps[shelves.length + j] ?? 0) * more : count,
+      (found.steps[i] ?? 0) * measuresPerStep,
+    ),
+  );
 }
 
 /** What has to be fetched. */
@@ -92,16 +103,17 @@ export function fetchedOf({ shelves, extras, found }: Chosen): readonly Fetch[] 
 /** The mix over its draws; `undefined` where nothing solid goes in. */
 export function balanceFor(chosen: Chosen, input: MixSolveInput, draws: Draws): Outcome<MixBalance | undefined> {
   const { shelves, choices, found } = chosen;
+  const counts = countsOf(chosen);
   const ofShelves = shelves.flatMap((shelf, i): readonly Ingredient[] => {
-    const { given, measuresPerStep, name } = shelf;
-    const count = (found.steps[i] ?? 0) * measuresPerStep;
+    const { given, name } = shelf;
+    const count = counts[i] ?? 0;
     const { material, like, described, measured, doubtful, screenedOut } = given;
     return count > 0
       ? [{ material, like, described, measured, doubtful, screenedOut, line: name, amount: takenFrom(shelf, count) }]
       : [];
   });
-  const fetched = fetchedOf(chosen).map(
-    ({ material, measure, count }): Ingredient => ({ material, amount: { measure, count } }),
+  const fetched = fetchedOf(chosen).flatMap(({ material, measure, count, onHand }): readonly Ingredient[] =>
+    onHand ? [] : [{ material, amount: { measure, count } }],
   );
   const anySolid = choices.some(({ step }, i) => (found.steps[i] ?? 0) > 0 && step.volume_m3 > 0);
   if (!anySolid) return good(undefined);

@@ -59,7 +59,15 @@ export function isInBand(value: number, { low, high }: Band): boolean {
   return (low === undefined || value >= low) && (high === undefined || value <= high);
 }
 
-/** Where a value lies against the reasonable band. */
+/** The band with its soft edges: half an edge wider at either end. Every word on a figure, and on a whole mix, goes by it. */
+function softened({ low, high }: Band, edge: number): Band {
+  return {
+    low: low === undefined ? undefined : low - edge / 2,
+    high: high === undefined ? undefined : high + edge / 2,
+  };
+}
+
+/** Where a value lies against a band. */
 export type Verdict = 'too-low' | 'in' | 'too-high';
 
 /** In how many draws it lies in one source's band. */
@@ -73,13 +81,13 @@ export interface BandChance extends Citation {
 /** A quantity of the mix, judged. */
 export interface Judged {
   readonly value: Estimate;
-  /** The likely value against the reasonable band aimed for. */
+  /** The likely value against the reasonable band aimed for, soft edges allowed. */
   readonly verdict: Verdict;
   /** True where the likely value lies within one soft edge of an end of that band. */
   readonly onEdge: boolean;
-  /** The likely value against the preferred band aimed for. */
+  /** The likely value against the preferred band aimed for, soft edges allowed. */
   readonly lean: Verdict;
-  /** Draws below, in and above the reasonable band aimed for. */
+  /** Draws below, in and above the reasonable band aimed for, as it is printed. */
   readonly chances: { readonly low: Chance; readonly in: Chance; readonly high: Chance };
   /** Every source's own band, each with its chance; they differ, and both are given. */
   readonly bands: readonly BandChance[];
@@ -126,6 +134,15 @@ export function judgedSchema(description: string): z.ZodType<Judged> {
   });
 }
 
+/**
+ * How judged figures stand together: the one rule for the word on a mix. `undefined` is a figure that a mix
+ * without nitrogen lacks, which no band takes in.
+ */
+export function bandsMet(figures: readonly (Judged | undefined)[]): 'preferred' | 'reasonable' | 'neither' {
+  if (figures.some((judged) => judged?.verdict !== 'in')) return 'neither';
+  return figures.every((judged) => judged?.lean === 'in') ? 'preferred' : 'reasonable';
+}
+
 /** Judges a quantity's draws against every source's bands and against the goal. */
 export function judge(quantity: JudgedQuantity, values: Float64Array, goal: Goal = bandTable.goals[quantity]): Judged {
   const value = summarise(values);
@@ -133,9 +150,9 @@ export function judge(quantity: JudgedQuantity, values: Float64Array, goal: Goal
   const edge = softEdge(quantity);
   return {
     value,
-    verdict: verdictOf(value.p50, goal.reasonable),
+    verdict: verdictOf(value.p50, softened(goal.reasonable, edge)),
     onEdge: [low, high].some((end) => end !== undefined && Math.abs(value.p50 - end) <= edge),
-    lean: verdictOf(value.p50, goal.preferred),
+    lean: verdictOf(value.p50, softened(goal.preferred, edge)),
     chances: {
       low: chance(values, (one) => verdictOf(one, goal.reasonable) === 'too-low'),
       in: chance(values, (one) => verdictOf(one, goal.reasonable) === 'in'),

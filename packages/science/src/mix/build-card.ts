@@ -5,6 +5,7 @@ import { type Draws, type Estimate, estimateSchema, likely, summarise } from '..
 import { fillIds, type OwnSizes } from '../material/index.ts';
 import { arrange, type CardLayer, type CardPart, type Laid, type NoteCode, noteCodes, roles } from './arrange.ts';
 import type { Filled } from './filled.ts';
+import { demanded } from './fire.ts';
 import { heightInBay_m } from './geometry.ts';
 import {
   type Ingredient,
@@ -16,6 +17,7 @@ import {
 } from './ingredient.ts';
 import { type Bay, baySchema, weighMix } from './mix-input.ts';
 import { mixParameters } from './parameters.ts';
+import { portionMoisture_pctWet } from './portion.ts';
 import { mixCautionIds, mixSources } from './sources.ts';
 import { roomForWater_L } from './water.ts';
 
@@ -145,7 +147,11 @@ function run(input: BuildCardInput, { draws }: { readonly draws: Draws }): Outco
       .map(({ given, published }) => ({ material: given.material, reason: published.chop.reason })),
     notes: [...notes, ...(height_m.p50 > bay.height_m ? (['higher-than-bay'] as const) : [])],
     permits: ingredients.map(({ permitted }) => permitted),
-    cautions: inOrder(ingredients.flatMap(({ cautions }) => cautions)),
+    cautions: demanded(inOrder(ingredients.flatMap(({ cautions }) => cautions)), {
+      volume_m3: middle(total.map(({ volume_m3 }) => volume_m3)) * packing,
+      height_m: height_m.p50,
+      moisture_pctWet: middle(total.map((portion) => portionMoisture_pctWet(portion) ?? 0)),
+    }),
   });
 }
 

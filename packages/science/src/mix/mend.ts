@@ -13,8 +13,15 @@ export interface Extra {
   readonly permitted: Permitted;
   readonly counting: Counting;
   readonly measuresPerStep: number;
-  readonly onHand: boolean;
+  /** Position in the stock of what is on hand already; absent for what is to be fetched. */
+  readonly stock?: number | undefined;
   readonly choice: Choice;
+}
+
+/** How an extra is counted. */
+export interface Counted {
+  readonly measure: string;
+  readonly measuresPerStep: number;
 }
 
 /** What would mend a mix: how many steps of each extra, and the mix there would be. */
@@ -32,7 +39,7 @@ const MOST_TRIALS = 40;
 /**
  * What would mend a mix: first the single materials, more of one on hand or one to fetch, that better it
  * most; where none of them is enough, the best pair of a rich and a dry one too. With nothing on
- * hand only pairs, the best with each rich material. Tried on relaxed programmes, then solved in whole
+ * hand only pairs, the best with each rich material; a liquid by itself is poured on something first. Tried on relaxed programmes, then solved in whole
  * steps: at most 40 of the one and 6 of the other.
  */
 export function mend(options: {
@@ -49,8 +56,8 @@ export function mend(options: {
   const { shelves, candidates, wanted, best, solver, isEnough, pairs } = options;
   const worth = best.cost - mixParameters.solver.worthwhile.value;
   const isBare = best.steps.every((steps) => steps === 0);
-  const more = shelves.flatMap((shelf, i) => moreOf(shelf, best.steps[i] ?? 0, wanted));
-  const singles = isBare ? [] : [...more, ...candidates].map((extra) => [extra]);
+  const more = shelves.flatMap((shelf, i) => moreOf(shelf, i, best.steps[i] ?? 0, wanted));
+  const singles = shelves.length === 0 ? [] : [...more, ...candidates].map((extra) => [extra]);
   const mended = confirm(withOnHand(relax(singles)));
   if (!mended.ok || !pairs || mended.value.some(isEnough)) return mended;
   const paired = confirm(bestByRich(relax(pairsOf(candidates))).slice(0, isBare ? MOST_MENDINGS : 1));
@@ -92,7 +99,7 @@ function isRich({ permitted }: Extra): boolean {
 
 /** The best few; more of something on hand is among them where it helps at all, being nearest. */
 function withOnHand(ranked: readonly (readonly Extra[])[]): readonly (readonly Extra[])[] {
-  const isOnHand = (extras: readonly Extra[]): boolean => extras.every(({ onHand }) => onHand);
+  const isOnHand = (extras: readonly Extra[]): boolean => extras.every(({ stock }) => stock !== undefined);
   const first = ranked.slice(0, MOST_MENDINGS);
   const nearest = ranked.find(isOnHand);
   if (nearest === undefined || first.includes(nearest)) return first;
@@ -101,7 +108,7 @@ function withOnHand(ranked: readonly (readonly Extra[])[]): readonly (readonly E
 
 /** Where not all can be kept, more of something on hand is. */
 function withOnHandFirst(mendings: readonly Mending[]): readonly Mending[] {
-  const isOnHand = ({ extras }: Mending): boolean => extras.every(({ extra }) => extra.onHand);
+  const isOnHand = ({ extras }: Mending): boolean => extras.every(({ extra }) => extra.stock !== undefined);
   return [...mendings.filter(isOnHand), ...mendings.filter((mending) => !isOnHand(mending))];
 }
 
@@ -121,14 +128,15 @@ function withExtras(shelves: readonly Shelf[], extras: readonly Extra[]): readon
   return [...shelves.map(({ choice }) => choice), ...extras.map(({ choice }) => choice)];
 }
 
-/** More of a material of which everything is in the mix already. */
-function moreOf(shelf: Shelf, used: number, wanted: Wanted): readonly Extra[] {
+/** More of a material of which everything is in the mix already: no more than a few times what there is. */
+function moreOf(shelf: Shelf, stock: number, used: number, wanted: Wanted): readonly Extra[] {
   const { choice, counting, permitted, measuresPerStep, count, isDusted } = shelf;
   if (isDusted || used < choice.highest || choice.step.volume_m3 <= 0) return [];
   const whole = measuresPerStep === count ? 1 : measuresPerStep;
   const step = scaled(choice.step, whole / measuresPerStep);
-  const limited = { step, lowest: 0, highest: enough(step.volume_m3, wanted), rank: choice.rank };
-  return [{ permitted, counting, measuresPerStep: whole, onHand: true, choice: limited }];
+  const most = Math.ceil((mixParameters.mostMore_times.value * count) / whole);
+  const limited = { step, lowest: 0, highest: Math.min(most, enough(step.volume_m3, wanted)), rank: choice.rank };
+  return [{ permitted, counting, measuresPerStep: whole, stock, choice: limited }];
 }
 
 /** Steps that alone fill the wanted volume. */
@@ -136,22 +144,22 @@ function enough(step_m3: number, { volume_m3, packing_share }: Wanted): number {
   return Math.ceil(volume_m3 / (packing_share * step_m3));
 }
 
-/** Common materials that are not on hand, counted in one measure; ids without figures are passed over. */
+/** Common materials that are not on hand, each in a measure of its own; ids without figures are passed over. */
 export function candidatesOf(options: {
   readonly ids: readonly string[];
   readonly onHand: readonly string[];
-  readonly measure: string;
-  readonly measuresPerStep: number;
+  readonly countedIn: (material: string) => Counted;
   readonly wanted: Wanted;
   readonly ownSizes: OwnSizes | undefined;
 }): Outcome<readonly Extra[]> {
-  const { ids, onHand, measure, measuresPerStep, wanted, ownSizes } = options;
+  const { ids, onHand, countedIn, wanted, ownSizes } = options;
   const extras: Extra[] = [];
   for (const [i, material] of ids.entries()) {
     if (onHand.includes(material) || knownMaterial(material) === undefined) continue;
     const path = `candidates[${i}]`;
     const resolved = resolve({ material }, path);
     if (!resolved.ok) return resolved;
+    const { measure, measuresPerStep } = countedIn(material);
     const amount = { measure, count: measuresPerStep };
     const step = weighLikely(resolved.value, amount, material, { ownSizes, path });
     if (!step.ok) return step;
@@ -159,7 +167,7 @@ export function candidatesOf(options: {
     const highest = enough(step.value.volume_m3, wanted);
     const choice = { step: step.value, lowest: 0, highest, rank: onHand.length + i };
     const { permitted } = resolved.value;
-    extras.push({ permitted, counting: { measure }, measuresPerStep, onHand: false, choice });
+    extras.push({ permitted, counting: { measure }, measuresPerStep, choice });
   }
   return good(extras);
 }

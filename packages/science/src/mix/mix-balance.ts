@@ -12,6 +12,7 @@ import {
 } from '../estimate/index.ts';
 import { bandTable, type Judged, judge, judgedSchema } from './bands.ts';
 import { fateDraws, heat_MJ, likelyFate, nitrogenAtRisk_kg } from './fate.ts';
+import { demanded } from './fire.ts';
 import { heightInBay_m } from './geometry.ts';
 import { type Permitted, permittedShape } from './ingredient.ts';
 import {
@@ -144,6 +145,7 @@ export function balanceOf(
   const ofHeap = (of: 'volume_m3' | 'density_kgPerM3AsIs' | 'freeAirSpace_pctVolume'): Float64Array =>
     Float64Array.from(heap, (one) => one?.[of] ?? 0);
   const volume_m3 = ofHeap('volume_m3');
+  const middle = (values: Float64Array): number => summarise(values).p50;
   const hasNitrogen = total.every(({ nitrogen_kg }) => nitrogen_kg > 0);
   const ratio = figure((portion) => portionRatio(portion) ?? 0);
   const { phosphorusPerP2O5, potassiumPerK2O } = mixParameters;
@@ -197,7 +199,11 @@ export function balanceOf(
     salts: saltsOf(mix, draws),
     starters: startersIn(mix),
     warnings: warningsOf(mix, draws, { volume_m3, moisture, bay }),
-    cautions: inOrder(mix.ingredients.flatMap(({ cautions }) => cautions)),
+    cautions: demanded(inOrder(mix.ingredients.flatMap(({ cautions }) => cautions)), {
+      volume_m3: middle(volume_m3),
+      ...(bay !== undefined && { height_m: heightInBay_m(middle(volume_m3), bay) }),
+      moisture_pctWet: middle(moisture),
+    }),
   };
 }
 

@@ -98,7 +98,7 @@ describe('poor stocks are normal cases', () => {
     expect(solution.standing).toBe('poor');
     expect(used(solution)).toEqual({ 'grass-clippings': 10 });
     expect(solution.water_L).toBe(0);
-    expect(solution.lacks.map(({ code }) => code)).toEqual(['carbon', 'too-much-water', 'volume']);
+    expect(solution.lacks.map(({ code }) => code)).toEqual(['carbon', 'too-much-water', 'volume-to-heat']);
     const leaves = solution.mends.find(({ fetch }) => fetch[0]?.material === 'autumn-leaves');
     expect(leaves).toMatchObject({ standing: 'small', fetch: [{ measure: 'bucket-20l', onHand: false }] });
     // O01 of the question bank: about one to two volumes of leaves to one of grass.

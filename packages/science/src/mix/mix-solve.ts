@@ -2,18 +2,19 @@ import { bad, type Calculation, good, type Needs, type Outcome } from '../catalo
 import { materialAt } from '../material/index.ts';
 import type { MilpSolver } from '../solver/index.ts';
 import { alternativesTo } from './alternatives.ts';
-import { balanceFor, type Chosen, fetchOf, usedOf } from './answer.ts';
+import { balanceFor, type Chosen, usedOf } from './answer.ts';
 import { bandTable, type Goal, type JudgedQuantity } from './bands.ts';
-import { candidatesOf, type Extra, type Mending, mend } from './mend.ts';
+import { candidatesOf } from './mend.ts';
+import { fetching, mendsFor } from './mends.ts';
 import type { Goals } from './mix-input.ts';
 import { mixParameters } from './parameters.ts';
 import { type Choice, referenceDryOf_kgPerM3, type Wanted } from './programme.ts';
-import { costOf, type Found, roundWater, search, searchNearest } from './search.ts';
+import { type Found, roundWater, search, searchNearest } from './search.ts';
 import { commonMends } from './season.ts';
-import { type Mend, type MixSolution, type MixSolveInput, mixSolutionSchema, mixSolveInputSchema } from './solution.ts';
+import { type MixSolution, type MixSolveInput, mixSolutionSchema, mixSolveInputSchema } from './solution.ts';
 import { mixCautionIds, mixSources } from './sources.ts';
-import { lacksOf, overfills, type Standing, standingOf } from './standing.ts';
-import { type Shelf, type Step, shelve, stepMeasures, USUAL_MEASURE } from './stock.ts';
+import { lacksOf, type Standing, standingOf } from './standing.ts';
+import { type Shelf, type Step, shelve } from './stock.ts';
 
 /** The quantities the solver judges together with the volume, unless the grower names others too. */
 const solvedFor: readonly JudgedQuantity[] = ['carbonToNitrogen_ratio', 'moisture_pctWet', 'freeAirSpace_pctVolume'];
@@ -81,22 +82,25 @@ function solve(input: MixSolveInput, needs: Needs): Outcome<MixSolution> {
   const solved = solveStock(input, solver);
   if (!solved.ok) return solved;
   const { shelves, choices, wanted, best } = solved.value;
-  const standing = standingOf(choices, best, wanted);
   const first: Chosen = { shelves, extras: [], choices, wanted, found: best };
   const balance = balanceFor(first, input, draws);
   if (!balance.ok) return balance;
+  const stood = { ...first, balance: balance.value };
+  const standing = standingOf(stood);
+  const isSizeSaid = input.bay !== undefined || input.wanted_m3 !== undefined;
   const { mends: common, outOfSeason } = commonMends(input.season);
   const onHand = shelves.map(({ published }) => published.id);
   const candidates = candidatesOf({
     ids: input.candidates ?? common,
     onHand,
-    measure: usualMeasure(shelves),
-    measuresPerStep: stepMeasures[solved.value.step],
+    countedIn: fetching(solved.value, { step: solved.value.step, standing }),
     wanted,
     ownSizes: input.ownSizes,
   });
   if (!candidates.ok) return candidates;
-  const mends = isWellOff(standing) ? good([]) : mendsFor(solved.value, standing, candidates.value, input, solver);
+  const mends = isWellOff(standing)
+    ? good([])
+    : mendsFor(solved.value, standing, candidates.value, { input, draws, solver });
   if (!mends.ok) return mends;
   const others =
     balance.value === undefined || !isWellOff(standing) || input.alternatives === false
@@ -107,11 +111,12 @@ function solve(input: MixSolveInput, needs: Needs): Outcome<MixSolution> {
   return good({
     standing,
     wanted_m3: wanted.volume_m3,
+    sizeSaid: isSizeSaid,
     use: usedOf(first, input, draws),
     fetch: [],
     water_L: best.water_L,
     ...(balance.value === undefined ? {} : { balance: balance.value }),
-    lacks: lacksOf(choices, best, wanted),
+    lacks: lacksOf(stood, isSizeSaid),
     mends: mends.value,
     alternatives: others.value,
     outOfSeason: isToFetch && input.candidates === undefined ? outOfSeason.filter((id) => !onHand.includes(id)) : [],
@@ -119,60 +124,8 @@ function solve(input: MixSolveInput, needs: Needs): Outcome<MixSolution> {
   });
 }
 
-/**
- * What would mend a mix that does not stand well. A poor mix is mended as it stands, with the least of
- * one material that brings it into its bands, if there is one and the bay has room for it; else, and where a mix is right but too
- * little, anew: what to have besides so that the best mix fills the bay.
- */
-function mendsFor(
-  solved: Solved,
-  standing: Standing,
-  candidates: readonly Extra[],
-  input: MixSolveInput,
-  solver: MilpSolver,
-): Outcome<readonly Mend[]> {
-  if (input.mend === false) return good([]);
-  const then = ({ choices, found }: Mending): Standing => standingOf(choices, found, solved.wanted);
-  const told = (mendings: readonly Mending[]): readonly Mend[] =>
-    mendings.map((mending) => ({
-      fetch: mending.extras.map(({ extra, steps }) => fetchOf(extra, steps)),
-      standing: then(mending),
-    }));
-  const common = { candidates, solver };
-  if (standing === 'poor') {
-    const isEnough = (mending: Mending): boolean =>
-      then(mending) !== 'poor' && !overfills(mending.choices, mending.found, solved.wanted);
-    const shelves = solved.shelves.map((shelf, i) => asUsed(shelf, solved.best.steps[i] ?? 0));
-    const wanted = { ...solved.wanted, fills: false };
-    const cost = costOf(
-      shelves.map(({ choice }) => choice),
-      solved.best,
-      wanted,
-    );
-    const mended = mend({ ...common, shelves, wanted, best: { ...solved.best, cost }, isEnough, pairs: false });
-    if (!mended.ok) return mended;
-    const enough = mended.value.filter(isEnough);
-    if (enough.length > 0) return good(told(enough));
-  }
-  const mended = mend({ ...common, ...solved, isEnough: (mending) => then(mending) === 'good', pairs: true });
-  return mended.ok ? good(told(mended.value)) : mended;
-}
-
-/** A shelf of which just so many steps go in. */
-function asUsed(shelf: Shelf, steps: number): Shelf {
-  return { ...shelf, choice: { ...shelf.choice, lowest: steps, highest: steps } };
-}
-
 function isWellOff(standing: Standing): boolean {
   return standing === 'good' || standing === 'fair';
-}
-
-/** The measure most lines are counted in. */
-function usualMeasure(shelves: readonly Shelf[]): string {
-  const counts = new Map<string, number>();
-  for (const { counting } of shelves) counts.set(counting.measure, (counts.get(counting.measure) ?? 0) + 1);
-  const most = Math.max(0, ...counts.values());
-  return [...counts].find(([, count]) => count === most)?.[0] ?? USUAL_MEASURE;
 }
 
 export const mixSolve: Calculation<MixSolveInput, MixSolution> = {

@@ -98,6 +98,14 @@ export interface MixParameters {
   /** Further ones, when the season is known and they are in it. */
   readonly seasonalMends: readonly string[];
   readonly inSeason: readonly SeasonRow[];
+  /** A heap that is higher, or drier and large enough to heat, may heat itself on. */
+  readonly fire: Readonly<Record<'higherThan_m' | 'drierThan_pctWet', Figure>>;
+  /** How many times what is on hand a grower may still come by. */
+  readonly mostMore_times: Figure;
+  /** From this size of a heap on bulky stuff is fetched in barrows. */
+  readonly barrowsFrom_m3: Figure;
+  /** What is not bulky and is fetched in buckets. */
+  readonly byTheBucket: readonly (Citation & { readonly material: string })[];
   /** Heat that each kg of carbon gives as it rots. */
   readonly heatPerCarbon_MJPerKg: RangedFigure;
   /** Carbon that rots to nitrogen set free, from which on microbes hold that nitrogen. */

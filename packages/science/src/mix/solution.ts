@@ -63,7 +63,11 @@ export interface Fetch extends Permitted, Filled {
 
 export interface Mend {
   readonly fetch: readonly Fetch[];
-  /** How the mix would stand then. */
+  /** Measures of each line of the stock that go in then, in its order; with what is fetched of it. */
+  readonly counts: readonly number[];
+  /** Water to pour on then, whole litres. */
+  readonly water_L: number;
+  /** How the mix would stand then: as it is told when these amounts are judged. */
   readonly standing: Standing;
 }
 
@@ -106,6 +110,8 @@ export interface Alternative extends Laying {
 /** The first answer fetches nothing: it is the one with the least fetching. */
 export interface MixSolution extends Laying {
   readonly wanted_m3: number;
+  /** Whether that was asked for, as a bay or a volume; else it is what handbooks call the smallest heap. */
+  readonly sizeSaid: boolean;
   /** What it is short of, or has too much of, on likely values. */
   readonly lacks: readonly Lack[];
   /** What would mend it, best first. */
@@ -153,7 +159,12 @@ const fetchSchema: z.ZodType<Fetch> = z.strictObject({
   onHand: z.boolean(),
 });
 
-const mendSchema: z.ZodType<Mend> = z.strictObject({ fetch: z.array(fetchSchema), standing: z.enum(standings) });
+const mendSchema: z.ZodType<Mend> = z.strictObject({
+  fetch: z.array(fetchSchema),
+  counts: z.array(z.number().min(0)),
+  water_L: z.number().min(0),
+  standing: z.enum(standings),
+});
 
 const layingShape = {
   standing: z.enum(standings),
@@ -196,6 +207,7 @@ export const mixSolveInputSchema: z.ZodType<MixSolveInput> = z.strictObject({
 export const mixSolutionSchema: z.ZodType<MixSolution> = z.strictObject({
   ...layingShape,
   wanted_m3: z.number(),
+  sizeSaid: z.boolean(),
   balance: mixBalanceSchema.optional(),
   lacks: z.array(lackSchema),
   mends: z.array(mendSchema),

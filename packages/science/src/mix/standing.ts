@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { type Band, isInBand, type JudgedQuantity, softEdge } from './bands.ts';
+import { type Band, bandsMet, type JudgedQuantity, judgedQuantities } from './bands.ts';
+import type { MixBalance } from './mix-balance.ts';
 import type { Portion } from './portion.ts';
 import { built, portionMoisture_pctWet, portionRatio } from './portion.ts';
 import { type Choice, volumeSlack_share, type Wanted } from './programme.ts';
@@ -7,7 +8,7 @@ import { type Found, portionOf } from './search.ts';
 import { smallestHeap_m3 } from './warnings.ts';
 
 /**
- * How a mix stands on its likely values:
+ * How a mix stands on the likely values of its figures, as {@link bandsMet} has them:
  * - `good`: in every preferred band (soft edges allowed) and the wanted volume reached, not passed;
  * - `fair`: in every reasonable band (soft edges allowed) and large enough to heat;
  * - `small`: in every reasonable band, but too little to heat, or to fill a small bay;
@@ -18,13 +19,13 @@ export const standings = ['good', 'fair', 'small', 'poor', 'nothing'] as const;
 export type Standing = (typeof standings)[number];
 
 /** What a mix is short of, or has too much of; its words are the message `mix.lack.CODE`. */
-export const lackCodes = ['nitrogen', 'carbon', 'water', 'too-much-water', 'air', 'volume'] as const;
+export const lackCodes = ['nitrogen', 'carbon', 'water', 'too-much-water', 'air', 'volume', 'volume-to-heat'] as const;
 
 export interface Lack {
   readonly code: (typeof lackCodes)[number];
   /** Kilograms of the element: nitrogen, carbon. */
   readonly amount_kg?: number | undefined;
-  /** Litres: water lacking or too much, coarse stuff lacking for air, heap lacking to the wanted volume. */
+  /** Litres: water lacking or too much, coarse stuff lacking for air, heap lacking to the wanted volume or, where none was said, to what heats. */
   readonly amount_L?: number | undefined;
 }
 
@@ -47,47 +48,62 @@ function figureOf(quantity: JudgedQuantity, total: Portion, packing_share: numbe
   }
 }
 
-function softened({ low, high }: Band, edge: number): Band {
-  return {
-    low: low === undefined ? undefined : low - edge / 2,
-    high: high === undefined ? undefined : high + edge / 2,
-  };
+/** A mix that was found: its figures over the draws, absent where nothing solid goes in, and what it was sought for. */
+export interface Stood {
+  readonly balance: MixBalance | undefined;
+  readonly found: Found;
+  readonly choices: readonly Choice[];
+  readonly wanted: Wanted;
 }
 
-export function standingOf(choices: readonly Choice[], found: Found, wanted: Wanted): Standing {
-  const total = portionOf(choices, found);
-  if (total.dry_kg <= 0 || total.volume_m3 <= 0) return 'nothing';
-  const liesIn = (which: 'preferred' | 'reasonable'): boolean =>
-    wanted.goals.every(([quantity, goal]) => {
-      const value = figureOf(quantity, total, wanted.packing_share);
-      return value !== undefined && isInBand(value, softened(goal[which], softEdge(quantity)));
-    });
-  if (!liesIn('reasonable')) return 'poor';
-  const volume_m3 = wanted.packing_share * total.volume_m3;
+/** How a mix stands: by the same words that stand beside each of its figures. The place it fills by likely amounts, as it was sought. */
+export function standingOf(stood: Stood): Standing {
+  const { balance, choices, wanted } = stood;
+  if (balance === undefined || balance.dry_kg.p50 <= 0) return 'nothing';
+  const met = bandsMet(judgedQuantities.map((quantity) => balance[quantity]));
+  if (met === 'neither') return 'poor';
   const full_m3 = wanted.volume_m3 * (1 - volumeSlack_share(choices, wanted)) * (1 - ROUNDING);
-  const heats = volume_m3 >= Math.min(smallestHeap_m3('three-seasons'), full_m3);
+  const isFull = builtVolume_m3(stood) >= full_m3;
+  const least_m3 = smallestHeap_m3('three-seasons');
+  const heats = wanted.volume_m3 < least_m3 ? isFull : balance.volume_m3.p50 >= least_m3;
   if (!heats) return 'small';
-  return volume_m3 >= full_m3 && !overfills(choices, found, wanted) && liesIn('preferred') ? 'good' : 'fair';
+  return isFull && !overfills(stood) && met === 'preferred' ? 'good' : 'fair';
 }
 
 /** Whether a mix is more than the wanted volume and its slack hold. */
-export function overfills(choices: readonly Choice[], found: Found, wanted: Wanted): boolean {
-  const volume_m3 = wanted.packing_share * portionOf(choices, found).volume_m3;
-  return volume_m3 > wanted.volume_m3 * (1 + volumeSlack_share(choices, wanted)) * (1 + ROUNDING);
+export function overfills(stood: Stood): boolean {
+  const { choices, wanted } = stood;
+  return builtVolume_m3(stood) > wanted.volume_m3 * (1 + volumeSlack_share(choices, wanted)) * (1 + ROUNDING);
+}
+
+function builtVolume_m3({ found, choices, wanted }: Stood): number {
+  return wanted.packing_share * portionOf(choices, found).volume_m3;
 }
 
 /** Whole measures land on the slack's end; it must not fail by the last digit. */
 const ROUNDING = 1e-9;
 const LITRES_PER_M3 = 1000;
 
-/** What is lacking or too much beyond the preferred bands, as amounts, on likely values. */
-export function lacksOf(choices: readonly Choice[], found: Found, wanted: Wanted): readonly Lack[] {
+/**
+ * What is lacking or too much, as amounts to the preferred band, of each figure that is told as beyond it; water is too much only where it is told as too high. A
+ * heap for which nobody said a size lacks only what would heat, and nothing at all lacks no volume.
+ */
+export function lacksOf(stood: Stood, isSizeSaid: boolean): readonly Lack[] {
+  const { balance, found, choices, wanted } = stood;
   const total = portionOf(choices, found);
-  const volume_m3 = wanted.packing_share * total.volume_m3;
-  const lacking_L = LITRES_PER_M3 * (wanted.volume_m3 * (1 - volumeSlack_share(choices, wanted)) - volume_m3);
-  const ofVolume: readonly Lack[] = lacking_L > SMALLEST_LACK ? [{ code: 'volume', amount_L: lacking_L }] : [];
+  const toHeat_m3 = smallestHeap_m3('three-seasons') - (balance?.volume_m3.p50 ?? 0);
+  const lacking_L =
+    LITRES_PER_M3 *
+    (isSizeSaid ? wanted.volume_m3 * (1 - volumeSlack_share(choices, wanted)) - builtVolume_m3(stood) : toHeat_m3);
+  const ofVolume: readonly Lack[] =
+    lacking_L > SMALLEST_LACK && (isSizeSaid || balance !== undefined)
+      ? [{ code: isSizeSaid ? 'volume' : 'volume-to-heat', amount_L: lacking_L }]
+      : [];
   if (total.dry_kg <= 0) return ofVolume;
-  const ofGoals = wanted.goals.flatMap(([quantity, { preferred }]) => lackOf(quantity, preferred, total, wanted));
+  const ofGoals = wanted.goals
+    .filter(([quantity]) => balance?.[quantity]?.lean !== 'in')
+    .flatMap(([quantity, { preferred }]) => lackOf(quantity, preferred, total, wanted))
+    .filter(({ code }) => code !== 'too-much-water' || balance?.moisture_pctWet.verdict !== 'in');
   return [...ofGoals, ...ofVolume].filter(({ amount_kg = 1, amount_L = 1 }) => Number.isFinite(amount_kg * amount_L));
 }
 

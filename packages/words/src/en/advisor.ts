@@ -183,10 +183,15 @@ export const advisorEn = {
   'advisor.mix.lay': 'Lay {stuff}, with {water} of water: {verdict}.',
   'advisor.mix.lay-without-water': 'Lay {stuff}, without water: {verdict}.',
   'advisor.mix.nothing': 'There is nothing here to build a heap of.',
+  'advisor.mix.nothing-solid':
+    'By itself {materials} is no heap: it wants dry stuff to soak into. Fetch some and pour it on, or thin it and give it to a bed.',
+  'advisor.mix.verdict.good-anywhere':
+    'it is large enough to keep its heat, and its figures lie where handbooks prefer them',
   'advisor.mix.verdict.good': 'it fills the place, and its figures lie where handbooks prefer them',
   'advisor.mix.verdict.fair': 'its figures lie where handbooks call them reasonable',
   'advisor.mix.verdict.small': 'its figures are reasonable, but it is too little to keep its heat',
   'advisor.mix.verdict.poor': 'it is the nearest there is, and not a mix that handbooks would call reasonable',
+  'advisor.mix.then.good-anywhere': 'it would be large enough to keep its heat and lie where handbooks prefer',
   'advisor.mix.then.good': 'it would fill the place and lie where handbooks prefer',
   'advisor.mix.then.fair': 'it would be reasonable',
   'advisor.mix.then.small': 'it would be reasonable, but small',
@@ -220,12 +225,14 @@ export const advisorEn = {
   'advisor.mix.left.dusted': 'Kept apart: {stuff}. It is for dusting between dry layers, never a layer by the bucket.',
 
   'advisor.mix.lack.nitrogen': 'It lacks {amount} of nitrogen.',
-  'advisor.mix.lack.carbon': 'It has too much nitrogen: it lacks {amount} of carbon.',
+  'advisor.mix.lack.carbon': 'It lacks {amount} of carbon for its nitrogen.',
   'advisor.mix.lack.water': 'It lacks {amount} of water.',
   'advisor.mix.lack.too-much-water': 'It has {amount} of water too much.',
   'advisor.mix.lack.air': 'It lacks air: {amount} of coarse stuff would open it.',
-  'advisor.mix.lack.volume': 'It is {amount} short of the size you want.',
+  'advisor.mix.lack.volume': 'It is {amount} short of filling the place.',
+  'advisor.mix.lack.volume-to-heat': 'It is {amount} short of {smallest}, the least that is said to keep its heat.',
   'advisor.mix.mend': 'With {stuff} more, {outcome}.',
+  'advisor.mix.mend-nothing': 'With {stuff} fetched, {outcome}.',
 
   'advisor.mix.judged.carbonToNitrogen_ratio':
     'Carbon to nitrogen is about {likely, number} ({low, number} to {high, number}): {verdict}; in the reasonable band: {chance}.',

@@ -85,6 +85,10 @@ export const blendEn = {
     'A loose fill settles by about {lost, number} % ({low, number} to {high, number} %) as it is mixed and watered in; that much more is counted in. Heap it up.',
   'blend.bed.top-up':
     'In its first year it sinks by about {drop} more ({range}): keep {amount} ({volume}) by for next spring.',
+  'blend.bed.top-up-little':
+    'In its first year it sinks by about {drop} more ({range}): keep {volume} by for next spring.',
+  'blend.bed.no-top-up':
+    'There is little in it that rots: it hardly sinks in its first year, and nothing need be kept by.',
   'blend.bed.load':
     'Full and wet it weighs about {load}, {mass} in all. A deck is commonly built for {deck} with the people on it; more than that: {chance}.',
   'blend.bed.organic':

@@ -31,6 +31,19 @@ export const cliEn = {
   'cli.mix.buildOther': 'To build it: loamwright build --aim {aim}',
   'cli.mix.found':
     'What you find counts from then on: loamwright material straw --squeeze drops, or --full 3.2kg --empty 1kg.',
+  'cli.mix.why': 'tell too what the answer rests on, what goes into the other answers, and the cautions in full',
+  'cli.mix.askWhy': 'What it rests on, and the cautions in full: the same with --why',
+  'cli.caution.fire':
+    'Fire: so high or so dry it may heat itself on. Probe it, keep it damp and away from walls and woods; above 80 °C (176 °F) keep clear and have water at hand.',
+  'cli.caution.manure-pathogens':
+    'Manure can carry germs: gloves, washed hands, off salad, and 120 days before harvest until a logged heap meets your rule.',
+  'cli.caution.ammonia': 'Ammonia stings eyes and lungs: stand upwind, and air a closed shed first.',
+  'cli.caution.dust-spores':
+    'Dust and turning carry spores: damp it, stand upwind, wear a mask; keep away with asthma or a weak immune system.',
+  'cli.caution.herbicide-carryover':
+    'Some weed-killers survive any heap: ask what was sprayed, or try beans in the compost first.',
+  'cli.caution.rats-flies': 'Scraps draw rats and flies: bury and cover them. No meat, fish, fat or dairy.',
+  'cli.caution.walnut-juglone': 'No black walnut: its leaves and chips harm tomatoes and others.',
   'cli.mix.next': 'To write it down and have its build card: loamwright build --bay BAY',
   'cli.build': 'Write down a heap built from the last mix, or from amounts given here, and print its build card.',
   'cli.build.stuff': 'what went in, from the ground up; left out, the last mix',

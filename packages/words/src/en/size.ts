@@ -10,7 +10,15 @@ export const sizeEn = {
     'A heap of {volume} does from spring to autumn only behind thick straw, on all sides and on top; in weather of {air} not even so.',
   'size.answer.too-small':
     'A heap of {volume} is too small to keep a hot core, in any season. It will rot slowly and cool: use it as a slow heap, or build it larger.',
+  'size.answer-now.three-seasons':
+    'A heap of {volume} is large enough to keep a hot core in weather of {air}{insulated, plural, =1 { behind its insulation} other {}}, if the mix is right. For winter ask again with its coldest weeks.',
+  'size.answer-now.insulate-for-three-seasons':
+    'A heap of {volume} keeps a hot core in weather of {air} only behind thick straw, on all sides and on top.',
+  'size.answer-now.too-small':
+    'A heap of {volume} is too small to keep a hot core, even in weather of {air}. It will rot slowly and cool: use it as a slow heap, or build it larger.',
 
+  'size.season.now':
+    'At {air} outside, the chance that the core holds {core}: as it stands, {bare}; behind thick straw, {wrapped}. Enough would be {enough} as it stands, {enoughWrapped} behind straw.',
   'size.season.three-seasons':
     'From spring to autumn, at {air} outside, the chance that the core holds {core}: as it stands, {bare}; behind thick straw, {wrapped}. Enough would be {enough} as it stands, {enoughWrapped} behind straw.',
   'size.season.winter':
@@ -30,7 +38,8 @@ export const sizeEn = {
 
   'cli.size': 'Whether a heap or bin of a size keeps a hot core, in three seasons and in winter, bare or behind straw.',
   'cli.size.size': 'its inside (1.2x1.2x1.2m, 4x4x4ft), a volume (0.76m3, 1yd3), or the name of a bay',
-  'cli.size.air': 'mean temperature of the coldest weeks, such as -5C or 20F; -5 °C if not said',
+  'cli.size.air':
+    'mean temperature of the coldest weeks, such as -5C or 20F (-5 °C if not said); at 10 °C or more only that weather is judged',
   'cli.size.core': 'what the core is to hold; 55 °C (131 °F) if not said',
   'cli.size.insulated': 'sides and top are insulated already',
 } as const;
