@@ -18,15 +18,15 @@ import { needs } from './commands/needs.ts';
 import { pail } from './commands/pail.ts';
 import { potting } from './commands/potting.ts';
 import { reckon } from './commands/reckon.ts';
+import { registerSafe } from './commands/safe/register.ts';
 import { size } from './commands/size.ts';
 import { start } from './commands/start.ts';
 import { take } from './commands/take.ts';
 import { why } from './commands/why.ts';
 import { makeDemo } from './demo.ts';
+import type { Register, Work } from './register.ts';
 import { type CommonOptions, openSession, type Session, type Surroundings } from './session.ts';
 import { wrap } from './terminal.ts';
-
-type Work = (session: Session) => Promise<Outcome<Answer>>;
 
 /** Runs one command line, prints its answer, and gives the exit code. */
 export async function runProgram(args: readonly string[], surroundings: Surroundings): Promise<ExitCode> {
@@ -96,9 +96,7 @@ function cautionsOfDoubt({ code, found }: Problem): readonly CautionId[] {
   return doubtfulInputs.find(({ id }) => id === found)?.cautions ?? [];
 }
 
-type Run = (options: CommonOptions, work: Work) => Promise<void>;
-
-function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings, run: Run): Command {
+function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings, run: Register['run']): Command {
   const say = (key: MessageKey): string => speaker.say(key);
   const program = new Command('loamwright')
     // Before any command is made: each takes over what stands here then.
@@ -115,8 +113,8 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .addHelpText('after', `\n${say('cli.exitCodes')}`)
     .exitOverride();
 
-  const command = (name: string, summary: MessageKey): Command =>
-    program
+  const under: Register['under'] = (parent, name, summary) =>
+    parent
       .command(name)
       .description(say(summary))
       .helpOption('-h, --help', say('cli.option.help'))
@@ -126,6 +124,9 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
       .addOption(new Option('--units <system>', say('cli.option.units')))
       .option('--by <person>', say('cli.option.by'))
       .addHelpText('after', `\n${say('cli.exitCodes')}`);
+  const command = (name: string, summary: MessageKey): Command => under(program, name, summary);
+  const group = (name: string, summary: MessageKey): Command =>
+    program.command(name).description(say(summary)).helpOption('-h, --help', say('cli.option.help')).helpCommand(false);
 
   const logOptions = (on: Command): Command =>
     on
@@ -326,6 +327,8 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .option('--key <key>', say('cli.exchange.key'))
     .option('--fingerprint <sha256>', say('cli.exchange.fingerprint'))
     .action((address, options) => run(options, (session) => exchange(address, options, session)));
+
+  registerSafe(group('safe', 'cli.safe'), { under, say, run });
 
   command('needs', 'cli.needs')
     .argument('[stuff...]', say('cli.needs.stuff'))

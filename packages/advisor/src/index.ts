@@ -9,6 +9,7 @@ export { type CalculationReport, calculationReport, type FieldRow } from './calc
 export { coldInput, standsCold } from './cold-input.ts';
 export { type ColdReport, coldReport } from './cold-report.ts';
 export { coverPuts } from './cover-puts.ts';
+export { dayWords } from './day-words.ts';
 export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
 export { entrySaying } from './entry-saying.ts';
 export {
@@ -19,6 +20,7 @@ export {
   type MadeOf,
   type SeriesPoint,
 } from './heap-report.ts';
+export { type IntervalReport, intervalReport } from './interval-report.ts';
 export { type FactWords, type MaterialReport, materialReport } from './material-report.ts';
 export type { ChangeWords } from './material-words.ts';
 export { measureNextWords } from './measure-next-report.ts';

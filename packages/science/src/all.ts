@@ -1,6 +1,7 @@
 import { blendCalculations } from './blend/index.ts';
 import type { ListedCalculation } from './catalogue/index.ts';
 import { heapCalculations } from './heap/index.ts';
+import { intervalCalculations } from './interval/index.ts';
 import { materialCalculations } from './material/index.ts';
 import { measureNextCalculations } from './measure-next/index.ts';
 import { mixCalculations } from './mix/index.ts';
@@ -14,4 +15,5 @@ export const catalogue: readonly ListedCalculation[] = [
   ...pailCalculations,
   ...heapCalculations,
   ...blendCalculations,
+  ...intervalCalculations,
 ];

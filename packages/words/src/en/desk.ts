@@ -4,6 +4,7 @@ import { cliEn } from './cli.ts';
 import { cropsEn } from './crops.ts';
 import { measureNextEn } from './measure-next.ts';
 import { needsEn } from './needs.ts';
+import { safeEn } from './safe.ts';
 import { serverEn } from './server.ts';
 import { sizeEn } from './size.ts';
 
@@ -14,6 +15,7 @@ export const deskEn: typeof apiEn &
   typeof cropsEn &
   typeof measureNextEn &
   typeof needsEn &
+  typeof safeEn &
   typeof serverEn &
   typeof sizeEn = {
   ...apiEn,
@@ -22,6 +24,7 @@ export const deskEn: typeof apiEn &
   ...cropsEn,
   ...measureNextEn,
   ...needsEn,
+  ...safeEn,
   ...serverEn,
   ...sizeEn,
 };

@@ -1,4 +1,5 @@
 import { deskEn } from '#desk';
+import { laterEn } from '#later';
 import { advisorEn } from './advisor.ts';
 import { appEn } from './app.ts';
 import { appMaterialEn } from './app-material.ts';
@@ -31,6 +32,7 @@ type En = typeof advisorEn &
   typeof daybookEn &
   typeof deskEn &
   typeof exchangeEn &
+  typeof laterEn &
   typeof materialsEn &
   typeof measuresEn &
   typeof mixEn &
@@ -54,6 +56,7 @@ export const en: En = {
   ...daybookEn,
   ...deskEn,
   ...exchangeEn,
+  ...laterEn,
   ...materialsEn,
   ...measuresEn,
   ...mixEn,

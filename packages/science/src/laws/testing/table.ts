@@ -1,5 +1,6 @@
 import { blendLaws } from './blend-laws.ts';
 import { heapLaws } from './heap-laws.ts';
+import { intervalLaws } from './interval-laws.ts';
 import type { LawsOf } from './law.ts';
 import { materialLaws } from './material-laws.ts';
 import { measureLaws } from './measure-laws.ts';
@@ -14,4 +15,5 @@ export const lawTable: Readonly<Record<string, LawsOf>> = {
   ...pailLaws,
   ...heapLaws,
   ...blendLaws,
+  ...intervalLaws,
 };

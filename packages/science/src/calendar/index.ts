@@ -1,0 +1,1 @@
+export { type Day, daySchema, daysAfter, daysBetween } from './day.ts';
