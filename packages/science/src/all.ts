@@ -1,3 +1,4 @@
+import { bedCalculations } from './bed/index.ts';
 import { blendCalculations } from './blend/index.ts';
 import type { ListedCalculation } from './catalogue/index.ts';
 import { heapCalculations } from './heap/index.ts';
@@ -16,4 +17,5 @@ export const catalogue: readonly ListedCalculation[] = [
   ...heapCalculations,
   ...blendCalculations,
   ...intervalCalculations,
+  ...bedCalculations,
 ];

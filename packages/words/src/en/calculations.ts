@@ -8,6 +8,7 @@ export const calculationsEn = {
   'calculation.unit.pct': '%',
   'calculation.unit.ratio': 'ratio',
   'calculation.unit.share': 'share, 0 to 1',
+  'calculation.unit.shareOfNitrogen': 'share of the nitrogen, 0 to 1',
   'calculation.unit.shareOfVolatile': 'share of the volatile solids, 0 to 1',
   'calculation.unit.times': 'times',
   'calculation.unit.kgPerM3AsIs': 'kg/m³ as it is',

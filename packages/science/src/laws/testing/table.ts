@@ -1,3 +1,4 @@
+import { bedLaws } from './bed-laws.ts';
 import { blendLaws } from './blend-laws.ts';
 import { heapLaws } from './heap-laws.ts';
 import { intervalLaws } from './interval-laws.ts';
@@ -16,4 +17,5 @@ export const lawTable: Readonly<Record<string, LawsOf>> = {
   ...heapLaws,
   ...blendLaws,
   ...intervalLaws,
+  ...bedLaws,
 };
