@@ -43,7 +43,7 @@ export function buildCardReport(card: BuildCard, holding: Holding): BuildCardRep
   const { layers, repeats, height_m, water_L, chop, notes, permits, cautions } = card;
   return {
     layers: layers.map((layer) => layerWords(layer, holding)),
-    repeats: repeats > 0 ? say('advisor.card.repeats', { repeats }) : null,
+    repeats: repeats > 0 && notes.includes('fork-together') ? say('advisor.card.repeats', { repeats }) : null,
     height: say('advisor.card.height', { height: height(height_m) }),
     water: water_L > 0 ? say('advisor.card.water-all', { water: liquid(water_L) }) : say('advisor.card.no-water'),
     chop: chop.map(({ material, reason }) =>
@@ -55,6 +55,9 @@ export function buildCardReport(card: BuildCard, holding: Holding): BuildCardRep
   };
 }
 
+/** What lies thinner is no layer that anyone could lay: common practice, no source. */
+const THINNEST_M = 0.03;
+
 function layerWords(layer: CardLayer, holding: Holding): CardLayerWords {
   const { role, bottom_m, height_m, parts, water_L, starter } = layer;
   const some = (part: Counted): Saying => countedOf(holding, part);
@@ -64,7 +67,10 @@ function layerWords(layer: CardLayer, holding: Holding): CardLayerWords {
     bottom_m,
     height_m,
     materials: parts.map(({ material }) => material),
-    said: say('advisor.card.layer', { role: sayOf('advisor.card.role', role), stuff }),
+    said: say(height_m < THINNEST_M ? 'advisor.card.scatter' : 'advisor.card.layer', {
+      role: sayOf('advisor.card.role', role),
+      stuff,
+    }),
     parts: stuff,
     water_L,
     water: water_L > 0 ? say('advisor.card.water', { water: liquid(water_L) }) : null,

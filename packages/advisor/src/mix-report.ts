@@ -159,8 +159,17 @@ function isLiquid(material: string, holding: Holding): boolean {
 /** Below this share of the draws it is worth saying that the amount was guessed. */
 const SURE_ENOUGH = 0.9;
 
+/** Less of a measure than this nobody misses. */
+const LEAST_LEFT = 0.05;
+
+function leftWords(used: Used, holding: Holding): Saying | null {
+  const { material, count, left, because = 'bit' } = used;
+  if (left < LEAST_LEFT || (count === 0 && isLiquid(material, holding))) return null;
+  return sayOf('advisor.mix.left', because, { stuff: countedOf(holding, { ...used, count: left }) });
+}
+
 function usedWords(used: Used, holding: Holding): UsedWords {
-  const { material, stock, measure, count, left, because, enough } = used;
+  const { material, stock, measure, count, enough } = used;
   const amount = (of: number): Saying => countedOf(holding, { ...used, count: of });
   const name = materialName(holding, material);
   return {
@@ -171,10 +180,7 @@ function usedWords(used: Used, holding: Holding): UsedWords {
     name,
     said: amount(count),
     permit: permitWords(used, holding),
-    left:
-      left > 0 && because !== undefined && !(count === 0 && isLiquid(material, holding))
-        ? sayOf('advisor.mix.left', because, { stuff: amount(left) })
-        : null,
+    left: leftWords(used, holding),
     doubt:
       count > 0 && enough.met < SURE_ENOUGH * enough.of
         ? say('advisor.mix.enough', { material: name, chance: { chance: enough } })

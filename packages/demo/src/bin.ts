@@ -8,7 +8,7 @@ const FED_EVERY_DAYS = 4;
 const READ_EVERY_DAYS = 24;
 const NAME = 'Kitchen bin';
 
-/** Begun on a bed of chippings, then fed a pail of scraps with its cover, for months. */
+/** Begun on a bed of chippings, then fed half a pail of scraps with its cover, for months. */
 export function keepBin(garden: Garden): void {
   const { day } = garden;
   if (day.number === BEGUN_ON) begin(garden);
@@ -33,7 +33,7 @@ function begin(garden: Garden): void {
 }
 
 function feed(garden: Garden): void {
-  const scraps = portion('kitchen-scraps', garden.random.next() < 0.25 ? 1.5 : 1, 'pail');
+  const scraps = portion('kitchen-scraps', garden.random.next() < 0.25 ? 0.75 : 0.5, 'pail');
   const dry = coverFor(garden);
   book(garden, dry, -1);
   garden.book.put({
@@ -53,8 +53,8 @@ function feed(garden: Garden): void {
 
 /** Leaves while there are any, else straw: about as much as the scraps by volume. */
 function coverFor(garden: Garden): Portion {
-  const leaves = portion('autumn-leaves', 1, 'pail');
-  return onHand_kg(garden, 'autumn-leaves') > leaves.mass_kg.p50 ? leaves : portion('straw', 2, 'pail');
+  const leaves = portion('autumn-leaves', 0.5, 'pail');
+  return onHand_kg(garden, 'autumn-leaves') > leaves.mass_kg.p50 ? leaves : portion('straw', 1, 'pail');
 }
 
 function laid({ material, mass_kg, volume_m3 }: Portion, raw: boolean) {

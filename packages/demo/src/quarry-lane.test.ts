@@ -9,7 +9,7 @@ import {
   type Told,
   tell,
 } from '@loamwright/daybook';
-import { likely } from '@loamwright/science';
+import { createDraws, likely, pailCover } from '@loamwright/science';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { quarryLane, quarryLaneDays, quarryLaneHolding } from './index.ts';
@@ -32,6 +32,36 @@ function expectClean(one: Holding): void {
   expect(one.waiting).toEqual([]);
   expect(one.warnings).toEqual([]);
 }
+
+const DAY_MS = 86_400_000;
+
+describe('the bin by the kitchen door', () => {
+  it('stands no higher at the year’s end than its bay, by the model of what its pails shrink to', () => {
+    const heaps = told('heap-built').filter(({ body }) => body.name === 'Kitchen bin');
+    const bin = heaps[0]?.entry.about[0]?.id;
+    const end = Date.parse('2026-03-01T12:00:00.000Z');
+    const put = [...heaps, ...told('heap-fed').filter(({ entry }) => entry.about.some(({ id }) => id === bin))];
+    const layers = put.flatMap(({ entry, body }) =>
+      body.layers.map(({ material, mass_kg }) => ({
+        material,
+        amount: { mass_kg },
+        age_days: (end - Date.parse(entry.happened)) / DAY_MS,
+      })),
+    );
+    expect(layers.length).toBeGreaterThan(100);
+    const side_m = 0.8;
+    const asked = {
+      pail: [{ material: 'kitchen-scraps', amount: { measure: 'pail', count: 0.5 } }],
+      layers,
+      bay: { width_m: side_m, depth_m: side_m, height_m: side_m },
+    };
+    const found = pailCover.run(asked, { draws: createDraws() });
+    if (!found.ok) throw new Error(JSON.stringify(found.problems));
+    const height_m = found.value.now?.height_m?.p50 ?? Number.NaN;
+    expect(height_m).toBeLessThan(side_m);
+    expect(height_m).toBeGreaterThan(side_m / 3);
+  });
+});
 
 describe('the demo’s year', () => {
   it('is the same for the same seed, and another for another', () => {

@@ -9,6 +9,8 @@ export type Role = (typeof roles)[number];
 
 /** Something to mind while building; its words are the message `mix.note.CODE`. */
 export const noteCodes = [
+  'too-wet',
+  'too-dry',
   'fork-together',
   'base-from-elsewhere',
   'cover-from-elsewhere',
@@ -111,7 +113,7 @@ export function arrange(
     layers: toScale(kept, water_L, started),
     repeats,
     notes: [
-      ...(repeats > 0 ? (['fork-together'] as const) : []),
+      ...(isPaired(kept) ? (['fork-together'] as const) : []),
       ...(base.taken.length === 0 ? (['base-from-elsewhere'] as const) : []),
       ...(cover.taken.length === 0 ? (['cover-from-elsewhere'] as const) : []),
       ...(kept.some((draft) => hasThickFines(draft, laid)) || (repeats > 1 && dry.length === 0 && wet.some(isMatting))
@@ -121,6 +123,13 @@ export function arrange(
       ...(ash.length > 0 ? (['ash-apart'] as const) : []),
     ],
   };
+}
+
+/** Whether some turn has something dry and something wet to fork together. */
+function isPaired(drafts: readonly Draft[]): boolean {
+  return drafts.some(
+    ({ role, repeat }) => role === 'wet' && drafts.some((one) => one.role === 'dry' && one.repeat === repeat),
+  );
 }
 
 function isWet({ moisture_pctWet, published }: Laid): boolean {

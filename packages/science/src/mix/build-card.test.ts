@@ -87,6 +87,15 @@ describe('a build card', () => {
     expect(scraps.notes).toEqual(expect.arrayContaining(['base-from-elsewhere', 'cover-from-elsewhere']));
   });
 
+  it('says again that it is too wet or too dry, and asks for no forking of pairs where there are none', () => {
+    const wet = card({ mix: [line('grass-clippings', 10)], bay });
+    expect(wet.notes).toContain('too-wet');
+    expect(wet.notes).not.toContain('fork-together');
+    expect(card({ mix: [line('straw', 10), line('autumn-leaves', 4)], bay }).notes).toContain('too-dry');
+    expect(example.notes).toContain('fork-together');
+    expect(example.notes).not.toContain('too-dry');
+  });
+
   it('says when it stands higher than the bay', () => {
     const low = { ...bay, height_m: 0.3 };
     expect(card({ ...buildCard.example, bay: low }).notes).toContain('higher-than-bay');

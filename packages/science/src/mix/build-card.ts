@@ -4,6 +4,7 @@ import { type CautionId, inOrder } from '../caution/index.ts';
 import { type Draws, type Estimate, estimateSchema, likely, summarise } from '../estimate/index.ts';
 import { fillIds, type OwnSizes } from '../material/index.ts';
 import { arrange, type CardLayer, type CardPart, type Laid, type NoteCode, noteCodes, roles } from './arrange.ts';
+import { type Judged, judge } from './bands.ts';
 import type { Filled } from './filled.ts';
 import { demanded } from './fire.ts';
 import { heightInBay_m } from './geometry.ts';
@@ -109,6 +110,12 @@ function ingredientOf({ measure, count, fill, packed, ...stuffed }: CardLine): I
   return { ...stuffed, amount: { measure, count, fill, packed } };
 }
 
+/** That a mix is too wet or too dry must still be known with the fork in hand. */
+function waterNotes({ verdict }: Judged): readonly NoteCode[] {
+  if (verdict === 'too-high') return ['too-wet'];
+  return verdict === 'too-low' ? ['too-dry'] : [];
+}
+
 function run(input: BuildCardInput, { draws }: { readonly draws: Draws }): Outcome<BuildCard> {
   const { bay, ownSizes, packing_share, water_L = 0 } = input;
   const mix = weighMix({ ingredients: input.mix.map(ingredientOf), ownSizes, packing_share, water_L }, draws, 'mix');
@@ -133,6 +140,10 @@ function run(input: BuildCardInput, { draws }: { readonly draws: Draws }): Outco
       room_L: middle(roomForWater_L(ingredient, portions, draws)),
     };
   });
+  const moisture = judge(
+    'moisture_pctWet',
+    Float64Array.from(total, (portion) => portionMoisture_pctWet(portion) ?? 0),
+  );
   const { layers, repeats, notes } = arrange(laid, water_L, input.starter);
   const height_m = summarise(
     total.map(({ volume_m3 }, i) => heightInBay_m(volume_m3 * (mix.value.packing_share[i] ?? packing), bay)),
@@ -145,12 +156,12 @@ function run(input: BuildCardInput, { draws }: { readonly draws: Draws }): Outco
     chop: ingredients
       .filter(({ published }) => published.chop.pays)
       .map(({ given, published }) => ({ material: given.material, reason: published.chop.reason })),
-    notes: [...notes, ...(height_m.p50 > bay.height_m ? (['higher-than-bay'] as const) : [])],
+    notes: [...waterNotes(moisture), ...notes, ...(height_m.p50 > bay.height_m ? (['higher-than-bay'] as const) : [])],
     permits: ingredients.map(({ permitted }) => permitted),
     cautions: demanded(inOrder(ingredients.flatMap(({ cautions }) => cautions)), {
       volume_m3: middle(total.map(({ volume_m3 }) => volume_m3)) * packing,
       height_m: height_m.p50,
-      moisture_pctWet: middle(total.map((portion) => portionMoisture_pctWet(portion) ?? 0)),
+      moisture_pctWet: moisture.value.p50,
     }),
   });
 }

@@ -218,6 +218,7 @@ export const advisorEn = {
   'advisor.mix.left.too-open': 'Left over: {stuff}; more would make it too open to keep its heat.',
   'advisor.mix.left.too-light': 'Left over: {stuff}; more would make it too light.',
   'advisor.mix.left.too-heavy': 'Left over: {stuff}; more would make it too heavy.',
+  'advisor.mix.left.bit': 'Left over: {stuff}, too little to count.',
   'advisor.mix.left.too-little': 'Left over: {stuff}.',
   'advisor.mix.left.bay-full': 'Left over: {stuff}; the bay is full.',
   'advisor.mix.left.not-needed': 'Left over: {stuff}; the mix does not need it.',
@@ -322,6 +323,7 @@ export const advisorEn = {
   'advisor.card.role.wet': 'Wet',
   'advisor.card.role.cover': 'Cover',
   'advisor.card.layer': '{role}: {stuff}.',
+  'advisor.card.scatter': '{role}, scattered thinly: {stuff}.',
   'advisor.card.water': '{water} of water on it.',
   'advisor.card.starter': '{starter} in it.',
   'advisor.card.height': 'The whole comes to {height}.',
@@ -329,6 +331,10 @@ export const advisorEn = {
   'advisor.card.no-water': 'No water: it is damp enough.',
   'advisor.card.repeats': 'Dry and wet {repeats, plural, one {once} other {# times}}.',
   'advisor.card.chop': '{material}: {reason}.',
+  'advisor.card.note.too-wet':
+    'It is too wet as it is: fork dry stuff through every layer until a squeezed handful only shines, pour nothing on, and keep the rain off.',
+  'advisor.card.note.too-dry':
+    'It is too dry as it is: water each layer as you lay it until a squeezed handful drips, and look again the next day.',
   'advisor.card.note.fork-together': 'Layers are only for measuring: fork each dry and wet pair together as you go.',
   'advisor.card.note.base-from-elsewhere': 'Nothing here is coarse enough for a base: lay twigs or stalks first.',
   'advisor.card.note.cover-from-elsewhere':
