@@ -87,7 +87,7 @@ export interface AvailableNitrogen {
 
 const LONGEST_DAYS = 366;
 
-const dressingShape: Readonly<{
+export const dressingShape: Readonly<{
   amount: z.ZodType<Amount>;
   kind: z.ZodOptional<z.ZodType<KindId>>;
   mineral_shareOfNitrogen: z.ZodOptional<z.ZodType<Quantity>>;
@@ -117,7 +117,7 @@ const soil_degC = freeQuantity('Usual warmth of the soil over the season, °C.')
   context.addIssue({ code: 'custom', message: wanted, params: { wanted } });
 });
 
-const warmthSchema: z.ZodType<Warmth> = z.strictObject({
+export const warmthSchema: z.ZodType<Warmth> = z.strictObject({
   soil_degC,
   season_days: z.number().min(0).max(LONGEST_DAYS).meta({ description: 'Length of the growing season.' }),
 });

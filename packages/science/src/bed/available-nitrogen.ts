@@ -15,7 +15,7 @@ import { cited, releaseParameters } from './release.ts';
 const parameters = releaseParameters;
 
 /** What the releases rest on. */
-const releaseSources: readonly Citation[] = [
+export const releaseSources: readonly Citation[] = [
   ...parameters.series.map(cited),
   ...parameters.sums.map(cited),
   cited(parameters.laterOfPlants),
@@ -35,7 +35,7 @@ const releaseSources: readonly Citation[] = [
 ];
 
 /** Of phosphorus and potassium put on, what plants have of it in the first year, draw by draw. */
-function firstYearShares(draws: Draws): { readonly phosphorus: Float64Array; readonly potassium: Float64Array } {
+export function firstYearShares(draws: Draws): { readonly phosphorus: Float64Array; readonly potassium: Float64Array } {
   const of = (name: string, range: Parameters<typeof fromPublished>[0]): Float64Array =>
     drawsOf(draws, name, fromPublished(range, fraction), fraction);
   return {

@@ -1,11 +1,27 @@
 import { type ListedCalculation, listed } from '../catalogue/index.ts';
 import { availableNitrogen } from './available-nitrogen.ts';
+import { bedBudget } from './bed-budget.ts';
 
 /** The calculations about what goes on beds. */
-export const bedCalculations: readonly ListedCalculation[] = [listed(availableNitrogen)];
+export const bedCalculations: readonly ListedCalculation[] = [listed(availableNitrogen), listed(bedBudget)];
 
 export { availableNitrogen } from './available-nitrogen.ts';
 export type { AvailableNitrogen, AvailableNitrogenInput, BySource, Dressing, Warmth } from './available-nitrogen-io.ts';
+export { bedBudget } from './bed-budget.ts';
+export type {
+  BedBudget,
+  BedBudgetInput,
+  BedCrop,
+  Before,
+  BudgetAdviceId,
+  ElementBudget,
+  ElementId,
+  Grade,
+  PutOn,
+  SoilTest,
+  Supplied,
+} from './bed-budget-io.ts';
+export { type ClassId, classIds } from './budget-parameters.ts';
 export {
   allCrops,
   type Crop,

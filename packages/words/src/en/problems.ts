@@ -14,6 +14,10 @@ export const problemsEn = {
   'problem.unknown-material': '“{found}” (at {path}) is no material the program knows. Nearest: {wanted}.',
   'problem.which-material': '“{found}” (at {path}) may be one of several. Say which: {wanted}.',
   'problem.like-what': 'It is not known what {found} is like: say which known material it is most like.',
+  'problem.unknown-crop': '“{found}” (at {path}) is no crop the program knows. Nearest: {wanted}.',
+  'problem.cover-crop': '{found} (at {path}) is a cover crop: it has no harvest. Say it as what grew before.',
+  'problem.bed-absurd-rate':
+    'What was put on would lie {found} m deep over the bed, and no bed is deeper than {wanted} m. Check the amounts and the area.',
   'problem.unknown-measure': '“{found}” (at {path}) is no measure the program knows. It knows: {wanted}.',
   'problem.unknown-calculation': 'There is no calculation “{found}”. There are: {wanted}.',
   'problem.no-solver': 'The solver is not loaded, so {path} can’t be worked out here; it wants {wanted}.',

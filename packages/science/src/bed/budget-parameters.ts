@@ -1,0 +1,41 @@
+import table from '@loamwright/reference/bed-budget.json' with { type: 'json' };
+import type { Citation } from '../catalogue/index.ts';
+import type { PublishedRange } from '../estimate/index.ts';
+import type { KindId } from './release.ts';
+
+type Figure = Citation & { readonly value: number };
+type Ranged = Citation & PublishedRange;
+
+/** How a soil test stands, whatever its method. */
+export const classIds = ['low', 'medium', 'optimum', 'high', 'excessive'] as const;
+export type ClassId = (typeof classIds)[number];
+
+type ByClass = readonly (Ranged & { readonly id: ClassId | 'untested' })[];
+
+/** The parameters of the budget with their sources, from `reference/bed-budget.json`. */
+export interface BudgetParameters {
+  /** Phosphorus wanted, in what the harvest takes. */
+  readonly phosphorusOfRemoval_times: ByClass;
+  readonly potassiumOfRemoval_times: ByClass;
+  readonly yieldSpread_onLine: Figure;
+  readonly gardenYield_kgPerM2: Figure;
+  readonly organicMatterCounted_pct: Figure;
+  readonly coverWithoutNitrogen_kgPerHa: Ranged;
+  readonly mixedDepth_m: Ranged;
+  readonly soilConductivity_dSPerM: Ranged;
+  readonly conductivity_dSPerM: readonly (Ranged & { readonly for: readonly KindId[] })[];
+  readonly saltOfShare: Citation;
+  readonly limeEquivalent_share: readonly (Ranged & { readonly for: readonly string[] })[];
+  readonly trees: readonly (Citation & {
+    readonly crops: readonly string[];
+    readonly perYear_kg: number;
+    readonly most_kg: number;
+  })[];
+  readonly usualMost_m: Figure;
+  readonly compostAlone_m: Figure;
+  readonly absurd_m: Figure;
+  readonly surely_share: Figure;
+  readonly phosphorusMany_years: Figure;
+}
+
+export const budgetParameters: BudgetParameters = table as unknown as BudgetParameters;
