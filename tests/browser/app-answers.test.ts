@@ -56,4 +56,37 @@ describe('the answers at the bins', () => {
     await close();
     await served.stop();
   });
+
+  journey('the check worth a minute is told under the mix, and what it finds changes the answer', async () => {
+    const served = await serve();
+    const { page, errors, close } = await openPhone(browser);
+    await page.goto(served.address);
+    await begin(page, '°C, litres, metres');
+    await sayWhatIsHere(page, [
+      { typed: 'fallen', name: 'autumn leaves', count: 60 },
+      { typed: 'grass', name: 'grass clippings', count: 24 },
+    ]);
+    await act(page, 'Work out a mix');
+    await asks(page, 'What do I lay, and how much of each?');
+    const weighs = page.getByRole('button', { name: /^It weighs/u });
+    const before = await weighs.textContent();
+    const section = page.locator('section', { has: page.getByRole('heading', { name: 'What a minute would tell' }) });
+    await section.waitFor();
+    expect(await section.textContent()).toMatch(/One minute before you lay it: .+ times in a hundred/u);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+
+    await section.getByRole('link', { name: 'Write the weight down' }).click();
+    await page.getByLabel('Full', { exact: true }).fill('6');
+    await page.getByLabel('Empty', { exact: true }).fill('1');
+    await act(page, 'Keep it');
+    await asks(page, 'What is known of autumn leaves?');
+    await page.goto(`${served.address}/#/bins/mix`);
+    await asks(page, 'What do I lay, and how much of each?');
+    // Leaves of 5 kg a bucket are twice as heavy as leaves of which nothing is known.
+    const kgPerM3 = (text: string | null): number => Number(/weighs (\d+)/u.exec(text ?? '')?.[1]);
+    expect(kgPerM3(await weighs.textContent())).toBeGreaterThan(1.2 * kgPerM3(before));
+    expect(errors).toEqual([]);
+    await close();
+    await served.stop();
+  });
 });

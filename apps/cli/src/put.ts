@@ -1,7 +1,6 @@
-import { layerPut, sized, stuffed, type Weighing } from '@loamwright/advisor';
+import { layerPut, partFills, sized, stuffed, type Weighing } from '@loamwright/advisor';
 import type { Entered, Holding, LayerPut } from '@loamwright/daybook';
 import {
-  type Amount,
   bad,
   type CardLine,
   countInMeasure,
@@ -9,10 +8,8 @@ import {
   type FillId,
   fillTimes,
   good,
-  isEstimate,
   likely,
   type Outcome,
-  type Quantity,
   summarise,
   vagueCount,
 } from '@loamwright/science';
@@ -53,31 +50,10 @@ export function cardLine(
   return good({ ...stuff, measure, count, packed });
 }
 
-const partFills: readonly FillId[] = ['three-quarters', 'half', 'quarter'];
-
 /** Measures that are only partly filled are told as parts of full ones: three half barrows as one and a half. */
 function told(count: number, fill: FillId | undefined): Pick<CardLine, 'count' | 'fill'> {
   if (fill === undefined || !partFills.includes(fill)) return { count, fill };
   return { count: count * likely(fillTimes[fill]) };
-}
-
-/**
- * So many measures, as told, of what was given: what was filled by eye keeps the spread of that.
- *
- * @param count full measures
- */
-export function laid(given: Amount, measure: string, count: number): Amount {
-  const { packed } = given;
-  const fill = 'measure' in given && given.measure === measure ? given.fill : undefined;
-  if (fill === undefined || !partFills.includes(fill)) return { measure, count, fill, packed };
-  const times = fillTimes[fill];
-  return { measure, count: scaled(times, count / likely(times)), packed };
-}
-
-/** So many times a quantity. */
-export function scaled(quantity: Quantity, times: number): Quantity {
-  if (!isEstimate(quantity)) return quantity * times;
-  return { p10: quantity.p10 * times, p50: quantity.p50 * times, p90: quantity.p90 * times };
 }
 
 /** Layers as an entry holds them, and the amounts as they were given. */

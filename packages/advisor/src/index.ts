@@ -21,9 +21,10 @@ export {
   type SeriesPoint,
 } from './heap-report.ts';
 export { type IntervalReport, intervalReport } from './interval-report.ts';
+export { laid, partFills, scaled } from './laid.ts';
 export { type FactWords, type MaterialReport, materialReport } from './material-report.ts';
 export type { ChangeWords } from './material-words.ts';
-export { measureNextWords } from './measure-next-report.ts';
+export { type FirstChecks, firstChecks, measureNextWords } from './measure-next-report.ts';
 export { type MixReport, mixReport, type OtherWords, type PermitWords, type UsedWords } from './mix-report.ts';
 export { materialName } from './names.ts';
 export { type NeedsReport, needsReport } from './needs-report.ts';

@@ -4,6 +4,18 @@ import type { Saying } from '@loamwright/words';
 import { materialName } from './names.ts';
 import { say, sayOf } from './saying.ts';
 
+/** The checks worth a minute, and where the first is written down. */
+export interface FirstChecks {
+  readonly said: readonly Saying[];
+  readonly first: ValuedCheck;
+}
+
+/** The checks worth a minute before a mix is laid, in words; null where none is. */
+export function firstChecks(found: BestMeasurement, holding: Holding): FirstChecks | null {
+  const [first] = found.ask;
+  return first === undefined ? null : { said: measureNextWords(found, holding), first };
+}
+
 /**
  * Which checks are worth a minute before a mix is laid, in at most two sentences; none where none is.
  *

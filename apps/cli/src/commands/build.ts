@@ -1,4 +1,4 @@
-import { type BuildCardReport, buildCardReport, isRaw, type Weighed, weighed } from '@loamwright/advisor';
+import { type BuildCardReport, buildCardReport, isRaw, scaled, type Weighed, weighed } from '@loamwright/advisor';
 import type { Bodies, Entered, Holding, LayerPut } from '@loamwright/daybook';
 import {
   type Amount,
@@ -24,7 +24,7 @@ import { readMeasurement } from '../grammar/measurement.ts';
 import { readWhen, type WhenRead } from '../grammar/when.ts';
 import { namesOf } from '../holding.ts';
 import { type LastMix, lastMix, type Mixed } from '../mixed.ts';
-import { cardLine, scaled, weighingOf } from '../put.ts';
+import { cardLine, weighingOf } from '../put.ts';
 import { recorded } from '../recorded.ts';
 import type { Session } from '../session.ts';
 import { withSizes } from '../sizes.ts';

@@ -1,6 +1,7 @@
 import {
   type BalanceReport,
   balanceReport,
+  laid,
   type MixReport,
   measureNextWords,
   mixReport,
@@ -32,7 +33,6 @@ import { type IngredientRead, readIngredients } from '../grammar/ingredient.ts';
 import { readMeasurement } from '../grammar/measurement.ts';
 import { namesOf } from '../holding.ts';
 import { type Mixed, rememberMix, STAND_IN_BAY } from '../mixed.ts';
-import { laid } from '../put.ts';
 import type { Session } from '../session.ts';
 import { withSizes } from '../sizes.ts';
 import { loadSolver } from '../solver.ts';

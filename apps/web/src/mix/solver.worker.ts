@@ -1,4 +1,7 @@
 import {
+  type BestMeasurement,
+  type BestMeasurementInput,
+  bestMeasurement,
   createDraws,
   highsSolver,
   type MilpSolver,
@@ -25,10 +28,12 @@ function solver(): Promise<MilpSolver> {
 /** What the page may ask of this worker. */
 export interface MixWorker {
   solve(input: MixSolveInput): Promise<Outcome<MixSolution>>;
+  measureFirst(input: BestMeasurementInput): Outcome<BestMeasurement>;
 }
 
 const worker: MixWorker = {
   solve: async (input) => mixSolve.run(input, { draws, solver: await solver() }),
+  measureFirst: (input) => bestMeasurement.run(input, { draws }),
 };
 
 expose(worker);

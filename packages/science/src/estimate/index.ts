@@ -1,4 +1,5 @@
 export { createDraws, DEFAULT_DRAW_COUNT, type Draws, drawsOf } from './draws.ts';
+export { permutation } from './hash.ts';
 export { narrow } from './narrow.ts';
 export { normalQuantile } from './normal.ts';
 export {

@@ -132,8 +132,9 @@ export const bestMeasurement: Calculation<BestMeasurementInput, BestMeasurement>
     const mix = weighMix(input, draws);
     if (!mix.ok) return mix;
     const { ways, losses, met } = waysOf(mix.value, input.goals);
+    const { shuffles } = measureNextParameters.method;
     const valued = checksOf(input, mix.value)
-      .map((possible) => valuedAs(possible, worthOf(losses, possible.outcomes, met), input))
+      .map((possible) => valuedAs(possible, worthOf(losses, possible.outcomes, met, shuffles.value), input))
       .sort((a, b) => b.gain_softEdges - a.gain_softEdges);
     const ask = chosenFrom(valued);
     const now = bestNow(losses);

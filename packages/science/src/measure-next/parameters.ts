@@ -18,7 +18,7 @@ export interface MeasureNextParameters {
   >;
   /** How well each check is read, nine times in ten. */
   readonly errors: Readonly<Record<'bucket_times' | 'chop_times' | 'count_times' | 'settled_share', Figure>>;
-  readonly method: Readonly<Record<'outcomes' | 'surely_errors', Figure>>;
+  readonly method: Readonly<Record<'outcomes' | 'shuffles' | 'surely_errors', Figure>>;
 }
 
 /** Every parameter with its source, from `reference/measure-next.json`. */

@@ -13,6 +13,8 @@ const unitNormalLoss = [
   [1, 0.0833],
 ] as const;
 
+const SHUFFLES = 16;
+
 /** The middles of so many strips of equal chance. */
 const STRIPS = 2000;
 const standard = Float64Array.from({ length: STRIPS }, (_, i) => normalQuantile((i + 0.5) / STRIPS));
@@ -44,17 +46,19 @@ describe('the worth of knowing', () => {
     // What the reading leaves to be learnt of: σ* = σ² / √(σ² + ε²), here σ / √2.
     const foreseen = Math.SQRT1_2;
     const { truths, losses } = twoWays(away * foreseen, 1);
-    const { gain } = worthOf(losses, normalReadings(truths, 1), losses);
+    const { gain } = worthOf(losses, normalReadings(truths, 1), losses, SHUFFLES);
     // The same digits and strips, and readings a fifth of their error apart.
     expect(gain / foreseen).toBeCloseTo(table, 2);
   });
 
   it('is less the worse the reading, and nothing for one that tells nothing', () => {
     const { truths, losses } = twoWays(0.3, 1);
-    const gains = [0.2, 0.5, 1, 3].map((error) => worthOf(losses, normalReadings(truths, error), losses).gain);
+    const gains = [0.2, 0.5, 1, 3].map(
+      (error) => worthOf(losses, normalReadings(truths, error), losses, SHUFFLES).gain,
+    );
     expect(gains).toEqual(gains.toSorted((a, b) => b - a));
     const nothing = [truths.map(() => 0.5), truths.map(() => 0.5)];
-    expect(worthOf(losses, nothing, losses)).toMatchObject({ gain: 0, error: 0, changes_share: 0 });
+    expect(worthOf(losses, nothing, losses, SHUFFLES)).toMatchObject({ gain: 0, error: 0, changes_share: 0 });
   });
 
   it('of a check is never more than that of knowing everything', () => {
@@ -65,7 +69,7 @@ describe('the worth of knowing', () => {
           truths,
           [-4, -2, 0, 2, 4].map((at) => ({ at, error: 1 })),
         );
-        const { gain, changes_share } = worthOf(losses, outcomes, losses);
+        const { gain, changes_share } = worthOf(losses, outcomes, losses, SHUFFLES);
         expect(gain).toBeLessThanOrEqual(worthOfAll(losses) + 1e-9);
         expect(changes_share).toBeLessThanOrEqual(1 + 1e-9);
       }),

@@ -2,7 +2,6 @@ import { apiEn } from './api.ts';
 import { calculationsEn } from './calculations.ts';
 import { cliEn } from './cli.ts';
 import { cropsEn } from './crops.ts';
-import { measureNextEn } from './measure-next.ts';
 import { needsEn } from './needs.ts';
 import { safeEn } from './safe.ts';
 import { serverEn } from './server.ts';
@@ -13,7 +12,6 @@ export const deskEn: typeof apiEn &
   typeof calculationsEn &
   typeof cliEn &
   typeof cropsEn &
-  typeof measureNextEn &
   typeof needsEn &
   typeof safeEn &
   typeof serverEn &
@@ -22,7 +20,6 @@ export const deskEn: typeof apiEn &
   ...calculationsEn,
   ...cliEn,
   ...cropsEn,
-  ...measureNextEn,
   ...needsEn,
   ...safeEn,
   ...serverEn,

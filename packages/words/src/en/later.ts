@@ -1,4 +1,8 @@
 import { intervalEn } from './interval.ts';
+import { measureNextEn } from './measure-next.ts';
 
-/** What only pages say that are fetched when they are opened: beds, safety, spreading. The first screen is built without it. */
-export const laterEn: typeof intervalEn = { ...intervalEn };
+/**
+ * What is said only by what is fetched when it is wanted: beds, safety, spreading, the check worth a minute. The first
+ * screen is built without it.
+ */
+export const laterEn: typeof intervalEn & typeof measureNextEn = { ...intervalEn, ...measureNextEn };

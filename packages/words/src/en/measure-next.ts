@@ -1,5 +1,10 @@
 /** Which check of a minute is worth making before a mix is laid. */
 export const measureNextEn = {
+  'measureNext.title': 'What a minute would tell',
+  'measureNext.open.squeeze': 'Write the squeeze down',
+  'measureNext.open.weigh-bucket': 'Write the weight down',
+  'measureNext.open.look-at-chop': 'What is known of it',
+  'measureNext.open.count-again': 'Say how much there is',
   'measureNext.first':
     'One minute before you lay it: {check}. With what that tells, C:N, water and air all lie in their reasonable bands about {after, number} times in a hundred, without it {before, number}.',
   'measureNext.more': 'Next best: {checks}.',

@@ -1,6 +1,6 @@
 import { buildCardReport, type MixReport, mixReport } from '@loamwright/advisor';
 import type { MixSolution, MixSolveInput } from '@loamwright/science';
-import { type ReactNode, useMemo } from 'react';
+import { lazy, type ReactNode, Suspense, useMemo } from 'react';
 import { useSettings } from '../../device/settings.ts';
 import { useBook } from '../../keep/useBook.ts';
 import { type Bins, useBins } from '../../mix/draft.ts';
@@ -14,6 +14,8 @@ import { useSpeaker } from '../../shell/words.tsx';
 import { MixSheets } from './MixSheets.tsx';
 import { NoMix } from './NoMix.tsx';
 import { Others } from './Others.tsx';
+
+const FirstCheck = lazy(() => import('./FirstCheck.tsx'));
 
 /** What to lay, how much of each, and why. */
 export default function MixPage(): ReactNode {
@@ -55,6 +57,11 @@ function MixAnswer({ bins, input, solution }: AnswerProperties): ReactNode {
       </p>
       {buildable && <Picture bins={bins} solution={solution} />}
       <Others input={input} aim={bins.aim} />
+      {buildable && (
+        <Suspense fallback={null}>
+          <FirstCheck bins={bins} solution={solution} />
+        </Suspense>
+      )}
       <Plain title={speaker.say('app.mix.short')} lines={report.lacks.map((said) => speaker.tell(said))} />
       <Plain
         title={speaker.say('app.mix.mend')}
