@@ -3,6 +3,7 @@ import { createSpeaker, type MessageKey, type Speaker, tellProblem } from '@loam
 import { Command, CommanderError, Option } from 'commander';
 import packageFacts from '../package.json' with { type: 'json' };
 import { type Answer, type ExitCode, exitCodeOf } from './answer.ts';
+import { registerBed } from './commands/bed/register.ts';
 import { belief } from './commands/belief.ts';
 import { bring } from './commands/bring.ts';
 import { build } from './commands/build.ts';
@@ -328,6 +329,7 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .option('--fingerprint <sha256>', say('cli.exchange.fingerprint'))
     .action((address, options) => run(options, (session) => exchange(address, options, session)));
 
+  registerBed(group('bed', 'cli.bed'), { under, say, run });
   registerSafe(group('safe', 'cli.safe'), { under, say, run });
 
   command('needs', 'cli.needs')

@@ -2,16 +2,16 @@ import type { Holding } from '@loamwright/daybook';
 import { bad, good, nearest, type Outcome } from '@loamwright/science';
 
 /** What a person may name. */
-export type NamedSubject = 'heap' | 'bay';
+export type NamedSubject = 'heap' | 'bay' | 'bed';
 
 /**
- * The id of the heap or bay that a person names: by its name, whatever its case, or by its id. Of several of one name
+ * The id of the heap, bay or bed that a person names: by its name, whatever its case, or by its id. Of several of one name
  * the standing one is meant.
  *
- * Problems: `no-such-heap`, `no-such-bay`, `which-heap`, `which-bay`.
+ * Problems: `no-such-heap`, `no-such-bay`, `no-such-bed`, `which-heap`, `which-bay`, `which-bed`.
  */
 export function subjectNamed(holding: Holding, type: NamedSubject, typed: string): Outcome<string> {
-  const all = type === 'heap' ? heapsOf(holding) : baysOf(holding);
+  const all = listOf[type](holding);
   const asked = plain(typed);
   const byId = all.find(({ id }) => id === typed);
   if (byId !== undefined) return good(byId.id);
@@ -37,6 +37,16 @@ interface Named {
   readonly id: string;
   readonly name: string;
   readonly standing: boolean;
+}
+
+const listOf: Readonly<Record<NamedSubject, (holding: Holding) => readonly Named[]>> = {
+  heap: heapsOf,
+  bay: baysOf,
+  bed: bedsOf,
+};
+
+function bedsOf(holding: Holding): readonly Named[] {
+  return [...holding.beds.values()].map(({ id, setUp }) => ({ id, name: setUp.body.name, standing: true }));
 }
 
 function heapsOf(holding: Holding): readonly Named[] {

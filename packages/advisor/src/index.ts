@@ -1,6 +1,8 @@
 export type { ActMark } from './act-marks.ts';
 export { type BalanceReport, balanceReport, type JudgedWords } from './balance-report.ts';
+export { type BedBudgetReport, bedBudgetReport, type ReleaseOf } from './bed-budget-report.ts';
 export { type BedFillReport, bedFillReport } from './bed-fill-report.ts';
+export { type BedRecords, bedRecords, seasonOf } from './bed-records.ts';
 export type { BeliefSaid } from './belief-words.ts';
 export { baySize } from './bin-layers.ts';
 export type { PartWords } from './blend-words.ts';
@@ -9,6 +11,7 @@ export { type CalculationReport, calculationReport, type FieldRow } from './calc
 export { coldInput, standsCold } from './cold-input.ts';
 export { type ColdReport, coldReport } from './cold-report.ts';
 export { coverPuts } from './cover-puts.ts';
+export { type CropFound, cropNamed } from './crop-names.ts';
 export { dayWords } from './day-words.ts';
 export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
 export { entrySaying } from './entry-saying.ts';

@@ -79,6 +79,8 @@ export interface BedBudgetInput {
   readonly put?: readonly PutOn[] | undefined;
   readonly before?: readonly Before[] | undefined;
   readonly soilTest?: SoilTest | undefined;
+  /** Sand, which lets nitrogen wash through. */
+  readonly sandy?: boolean | undefined;
   readonly warmth?: Warmth | undefined;
   readonly fertilisers?: readonly Grade[] | undefined;
   readonly ownSizes?: OwnSizes | undefined;
@@ -122,12 +124,14 @@ export interface Supplied {
 export const budgetAdviceIds = [
   'lock-up',
   'leave-on-top',
+  'compost-first',
   'compost-alone',
   'phosphorus-builds',
   'nitrogen-only',
   'salts-wash',
   'raw-manure',
   'on-top-burns',
+  'sandy-washes',
   'deep',
   'pH-below',
   'pH-above',
@@ -249,6 +253,7 @@ export const bedBudgetInputSchema: z.ZodType<BedBudgetInput> = z.strictObject({
       conductivity_dSPerM: between(positiveQuantity('Salts, saturated extract.'), 0, 60).optional(),
     })
     .optional(),
+  sandy: z.boolean().optional().meta({ description: 'Sand, which lets nitrogen wash through.' }),
   warmth: warmthSchema.optional(),
   fertilisers: z
     .array(

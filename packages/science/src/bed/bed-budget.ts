@@ -78,6 +78,7 @@ function run(input: BedBudgetInput, { draws }: { readonly draws: Draws }): Outco
     cover: coverOf(input, wanted, supplies, perM2, draws),
     advice: adviceOf(facts, put.value, {
       deep_m,
+      sandy: input.sandy === true,
       alone_m: depthOf(
         put.value.filter(({ put: one }) => one?.dressed.kind.fresh === false),
         area_m2,

@@ -10,13 +10,18 @@ interface Depths {
   readonly deep_m: Float64Array;
   /** Composts of all seasons. */
   readonly alone_m: Float64Array;
+  readonly sandy: boolean;
 }
 
 const parameters = budgetParameters;
 const UNTESTED_ALL = 5;
 
 /** What to do or to mind, the first first; the message `budget.advice.ID`. */
-export function adviceOf(facts: Facts, put: readonly Supply[], { deep_m, alone_m }: Depths): readonly BudgetAdviceId[] {
+export function adviceOf(
+  facts: Facts,
+  put: readonly Supply[],
+  { deep_m, alone_m, sandy }: Depths,
+): readonly BudgetAdviceId[] {
   const now = put.filter(({ seasonsAgo }) => seasonsAgo === 0);
   const gives = summarise(deep_m).p50;
   const { salts, lime, lockUp, phosphorus_years, elements, untested } = facts;
@@ -31,12 +36,14 @@ export function adviceOf(facts: Facts, put: readonly Supply[], { deep_m, alone_m
   const told: Readonly<Record<BudgetAdviceId, boolean>> = {
     'lock-up': locking,
     'leave-on-top': locking || carbonOnTop,
+    'compost-first': locking && manure.length > 0,
     'compost-alone': summarise(alone_m).p50 >= parameters.compostAlone_m.value,
     'phosphorus-builds': (phosphorus_years?.p50 ?? 0) > parameters.phosphorusMany_years.value,
     'nitrogen-only': fed && elements.nitrogen.stands === 'short',
     'salts-wash': salts.under !== undefined && shareOf(salts.under) < parameters.surely_share.value && now.length > 0,
     'raw-manure': manure.length > 0,
     'on-top-burns': onTop,
+    'sandy-washes': sandy && now.length > 0,
     deep: gives > parameters.usualMost_m.value,
     'pH-below': lime.stands === 'below',
     'pH-above': lime.stands === 'above',

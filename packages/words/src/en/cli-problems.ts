@@ -44,6 +44,13 @@ export const cliProblemsEn = {
   'problem.no-such-belief': 'No belief is known by “{found}”. See all of them: loamwright belief',
   'problem.no-such-heap':
     'There is no heap called “{found}”.{offers, plural, =0 {} other { Nearest: {wanted}.}} See: loamwright heap',
+  'problem.no-such-bed': 'There is no bed called “{found}”.{offers, plural, =0 {} other { Nearest: {wanted}.}}',
+  'problem.which-bed': 'There is more than one bed called “{found}”. Give one by its id: {wanted}.',
+  'problem.no-crop-named':
+    'Name the crops with their areas, such as kale=10m2 leeks=5m2, or a bed of the daybook on which something was sown this season.',
+  'problem.spread-later': '{found} (at {path}) is after the harvests of {wanted}: say another year with --for.',
+  'problem.grade-unreadable':
+    '“{found}” (at {path}) is no grade: it wants percent of nitrogen such as 12, or 20:10:10, with a price of a kilogram after @.',
   'problem.no-such-bay':
     'There is no bay called “{found}”.{offers, plural, =0 {} other { Nearest: {wanted}.}} Set one up: loamwright log bay NAME 1.2x1.2x1m',
   'problem.which-heap': 'There is more than one heap called “{found}”. Give one by its id: {wanted}.',

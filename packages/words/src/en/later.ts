@@ -1,3 +1,5 @@
+import { bedEn } from './bed.ts';
+import { cropsEn } from './crops.ts';
 import { intervalEn } from './interval.ts';
 import { measureNextEn } from './measure-next.ts';
 
@@ -5,4 +7,9 @@ import { measureNextEn } from './measure-next.ts';
  * What is said only by what is fetched when it is wanted: beds, safety, spreading, the check worth a minute. The first
  * screen is built without it.
  */
-export const laterEn: typeof intervalEn & typeof measureNextEn = { ...intervalEn, ...measureNextEn };
+export const laterEn: typeof bedEn & typeof cropsEn & typeof intervalEn & typeof measureNextEn = {
+  ...bedEn,
+  ...cropsEn,
+  ...intervalEn,
+  ...measureNextEn,
+};

@@ -1,0 +1,26 @@
+import type { Command } from 'commander';
+import type { Register } from '../../register.ts';
+import { bedBudgetCommand } from './budget.ts';
+
+/** The commands under `loamwright bed`. */
+export function registerBed(bed: Command, { under, say, run }: Register): void {
+  under(bed, 'budget', 'cli.bed.budget')
+    .argument('[crops...]', say('cli.bed.budget.crops'))
+    .option('--bed <name>', say('cli.bed.budget.bed'))
+    .option('--area <area>', say('cli.bed.budget.area'))
+    .option('--put <stuff...>', say('cli.bed.budget.put'))
+    .option('--for <year>', say('cli.bed.budget.for'))
+    .option('--mulch', say('cli.bed.budget.mulch'))
+    .option('--after <days>', say('cli.bed.budget.after'))
+    .option('--weather <weather>', say('cli.bed.budget.weather'))
+    .option('--before <crops...>', say('cli.bed.budget.before'))
+    .option('--soil <results...>', say('cli.bed.budget.soil'))
+    .option('--sandy', say('cli.bed.budget.sandy'))
+    .option('--by-harvest', say('cli.bed.budget.byHarvest'))
+    .option('--fertiliser <grades...>', say('cli.bed.budget.fertiliser'))
+    .option('--soil-temp <temperature>', say('cli.bed.budget.soilTemp'))
+    .option('--days <days>', say('cli.bed.budget.days'))
+    .option('--size <size...>', say('cli.option.size'))
+    .option('--full', say('cli.bed.budget.full'))
+    .action((crops, options) => run(options, (session) => bedBudgetCommand(crops, options, session)));
+}

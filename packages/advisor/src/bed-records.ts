@@ -1,0 +1,82 @@
+import { type Bed, type Holding, localDate, type Spreading } from '@loamwright/daybook';
+import { type BedBudgetInput, likely, type PutOn, type SoilTest } from '@loamwright/science';
+import type { Saying, Speaker } from '@loamwright/words';
+import { cropNamed } from './crop-names.ts';
+import { heapName, materialName } from './names.ts';
+import { stuffed } from './own-stuff.ts';
+
+/** From September on, what goes on a bed serves the crops of the next year. */
+const FIRST_MONTH_OF_NEXT = 9;
+
+/** The season, told by the year of its harvest, that an instant in the garden's zone belongs to. */
+export function seasonOf(instant: string, zone: string): number {
+  const day = localDate(instant, zone) ?? instant;
+  const [year = Number.NaN, month = Number.NaN] = day.split('-').map(Number);
+  return month >= FIRST_MONTH_OF_NEXT ? year + 1 : year;
+}
+
+/** What the daybook knows of a bed, as the budget asks it. */
+export interface BedRecords {
+  readonly area_m2: BedBudgetInput['area_m2'];
+  readonly crops: BedBudgetInput['crops'];
+  readonly put: readonly PutOn[];
+  readonly soilTest: SoilTest;
+  /** Spread, but nobody said how much. */
+  readonly leftOut: readonly Saying[];
+}
+
+/** A bed's own records for the season of a year. Crops that are not among the known ones are left out. */
+export function bedRecords(
+  bed: Bed,
+  holding: Holding,
+  { season, zone, speaker }: { readonly season: number; readonly zone: string; readonly speaker: Speaker },
+): BedRecords {
+  const seasonAt = (at: string): number => seasonOf(at, zone);
+  const { area_m2 } = bed.setUp.body;
+  const crops = bed.sown.flatMap(({ entry, body }) => {
+    const found = cropNamed(body.crop, speaker);
+    if (seasonAt(entry.happened) !== season || !('id' in found)) return [];
+    return [{ crop: found.id, area_m2: body.area_m2 ?? area_m2 }];
+  });
+  const past = bed.spreadings.filter(({ told }) => seasonAt(told.entry.happened) <= season);
+  const read = past.map((one) => ({ one, put: putOf(one, season - seasonAt(one.told.entry.happened), holding) }));
+  return {
+    area_m2,
+    crops,
+    put: read.flatMap(({ put }) => put ?? []),
+    soilTest: testOf(bed),
+    leftOut: read.flatMap(({ one, put }) => (put === undefined ? [spreadName(one, holding)] : [])),
+  };
+}
+
+function putOf({ told }: Spreading, seasonsAgo: number, holding: Holding): PutOn | undefined {
+  const { of, mass_kg, volume_m3, workedIn } = told.body;
+  const laid = { seasonsAgo, placed: workedIn ? ('dug-in' as const) : ('mulched' as const) };
+  if (of.type === 'material') {
+    return { ...stuffed(of.id, [], holding), amount: { mass_kg: of.mass_kg }, ...laid };
+  }
+  const phase = holding.heaps.get(of.id)?.acts.some(({ kind }) => kind === 'finished');
+  const material = phase === true ? 'finished-compost' : 'unfinished-compost';
+  if (mass_kg !== undefined) return { material, amount: { mass_kg }, ...laid };
+  return volume_m3 === undefined ? undefined : { material, amount: { volume_m3 }, ...laid };
+}
+
+function spreadName({ told }: Spreading, holding: Holding): Saying {
+  const { of } = told.body;
+  return of.type === 'heap' ? heapName(holding, of.id) : materialName(holding, of.id);
+}
+
+/** The newest figure of each kind. Salts count only by the saturated extract, the one that limits are told in. */
+function testOf({ tests }: Bed): SoilTest {
+  const bodies = tests.map(({ body }) => body).toReversed();
+  const pH = bodies.find((body) => body.pH !== undefined)?.pH;
+  const organic = bodies.find((body) => body.organicMatter_pctDry !== undefined)?.organicMatter_pctDry;
+  const salts = bodies.find(
+    (body) => body.conductivity_dSPerM !== undefined && /saturat/iu.test(body.method ?? ''),
+  )?.conductivity_dSPerM;
+  return {
+    ...(pH !== undefined && { pH: likely(pH) }),
+    ...(organic !== undefined && { organicMatter_pctDry: organic }),
+    ...(salts !== undefined && { conductivity_dSPerM: salts }),
+  };
+}
