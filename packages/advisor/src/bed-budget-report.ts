@@ -22,6 +22,8 @@ export interface BedBudgetReport {
   readonly cover: readonly Saying[];
   readonly advice: readonly Saying[];
   readonly others: readonly Saying[];
+  /** What each of several crops wants; none where there is one. */
+  readonly wanted: readonly Saying[];
   readonly supplied: readonly Saying[];
   /** How far the sources lie apart; one line for each thing put on. */
   readonly spread: readonly Saying[];
@@ -62,9 +64,13 @@ export function bedBudgetReport({ input, budget, releases, holding }: Told): Bed
       ...limeWords(budget),
       ...untestedWords(budget),
     ],
+    wanted: budget.wanted.length > 1 ? budget.wanted.map(cropWords) : [],
     supplied: budget.supplied.map((one) => suppliedWords(one, holding)),
-    spread: each.flatMap((one) => spreadWords(one, holding)),
-    sources: each.flatMap((one) => sourceWords(one, holding)),
+    spread: [
+      ...each.flatMap((one) => spreadWords(one, holding)),
+      ...releases.flatMap((one) => firstWeeksWords(one, holding)),
+    ],
+    sources: [...each.flatMap((one) => sourceWords(one, holding)), ...releases.map((one) => laterWords(one, holding))],
     cautions: budget.cautions,
   };
 }
@@ -117,7 +123,8 @@ function suppliedWords(supplied: Supplied, holding: Holding): Saying {
   if (from === 'soil') return say('budget.soil', places);
   if (from === 'before')
     return sayOf('budget.before', locks ? 'locks' : 'gives', { ...places, crop: beforeName(what) });
-  return sayOf('budget.put', locks ? 'locks' : 'gives', {
+  const empty = (allNitrogen_kg?.p90 ?? 0) <= 0;
+  return sayOf('budget.put', empty ? 'none' : locks ? 'locks' : 'gives', {
     ...places,
     stuff: materialName(holding, what),
     mass: mass(mass_kg ?? 0),
@@ -143,8 +150,33 @@ function spreadWords({ material, release }: ReleaseOf, holding: Holding): readon
     low: Math.min(...shares.map((share) => share.low)),
     high: Math.max(...shares.map((share) => share.high)),
   });
-  const key = low === high ? 'same' : low < 0 ? 'locks' : 'some';
+  const key = high < 0 ? 'none' : low === high ? 'same' : low < 0 ? 'locks' : 'some';
   return [sayOf('budget.spread', key, { stuff: materialName(holding, material), sources: shares.length, low, high })];
+}
+
+function firstWeeksWords({ material, release }: ReleaseOf, holding: Holding): readonly Saying[] {
+  const first = release.first28Days_kg;
+  if (first === undefined || first.p50 === 0) return [];
+  const locks = first.p50 < 0;
+  const kg = locks ? turned(first) : first;
+  const places = { stuff: materialName(holding, material), nitrogen: smallMass(kg), range: ranged(kg) };
+  return [sayOf('budget.first-weeks', locks ? 'locks' : 'gives', places)];
+}
+
+function laterWords({ material, release }: ReleaseOf, holding: Holding): Saying {
+  return say('budget.later', {
+    stuff: materialName(holding, material),
+    second: smallMass(release.year2_kg),
+    third: smallMass(release.year3_kg),
+  });
+}
+
+function cropWords({ crop, nitrogen_kg }: BedBudget['wanted'][number]): Saying {
+  return say('budget.crop', {
+    crop: sayOf('crop', `${crop}.name`),
+    nitrogen: smallMass(nitrogen_kg),
+    range: ranged(nitrogen_kg),
+  });
 }
 
 function sourceWords({ material, release }: ReleaseOf, holding: Holding): readonly Saying[] {

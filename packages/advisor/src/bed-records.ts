@@ -23,9 +23,11 @@ export interface BedRecords {
   readonly soilTest: SoilTest;
   /** Spread, but nobody said how much. */
   readonly leftOut: readonly Saying[];
+  /** Sown this season, but not in the tables. */
+  readonly unknown: readonly string[];
 }
 
-/** A bed's own records for the season of a year. Crops that are not among the known ones are left out. */
+/** A bed's own records for the season of a year. Crops that the tables lack stand apart. */
 export function bedRecords(
   bed: Bed,
   holding: Holding,
@@ -33,17 +35,19 @@ export function bedRecords(
 ): BedRecords {
   const seasonAt = (at: string): number => seasonOf(at, zone);
   const { area_m2 } = bed.setUp.body;
-  const crops = bed.sown.flatMap(({ entry, body }) => {
-    const found = cropNamed(body.crop, speaker);
-    if (seasonAt(entry.happened) !== season || !('id' in found)) return [];
-    return [{ crop: found.id, area_m2: body.area_m2 ?? area_m2 }];
-  });
+  const sown = bed.sown
+    .filter(({ entry }) => seasonAt(entry.happened) === season)
+    .map(({ body }) => ({ body, found: cropNamed(body.crop, speaker) }));
+  const crops = sown.flatMap(({ body, found }) =>
+    'id' in found ? [{ crop: found.id, area_m2: body.area_m2 ?? area_m2 }] : [],
+  );
   const past = bed.spreadings.filter(({ told }) => seasonAt(told.entry.happened) <= season);
   const read = past.map((one) => ({ one, put: putOf(one, season - seasonAt(one.told.entry.happened), holding) }));
   return {
     area_m2,
     crops,
     put: read.flatMap(({ put }) => put ?? []),
+    unknown: sown.flatMap(({ body, found }) => ('id' in found ? [] : [body.crop])),
     soilTest: testOf(bed),
     leftOut: read.flatMap(({ one, put }) => (put === undefined ? [spreadName(one, holding)] : [])),
   };

@@ -239,9 +239,14 @@ export function limeOf(supplies: readonly Supply[], draws: Draws): Float64Array 
   return sum;
 }
 
+/** What hurts at a heap and not on a bed. */
+const ofHeaps: ReadonlySet<CautionId> = new Set(['fire', 'pits-gas', 'rats-flies']);
+
 /** What belongs to everything put on this season. */
 export function cautionsOf(supplies: readonly Supply[]): readonly CautionId[] {
-  return supplies.flatMap(({ put, seasonsAgo }) => (put === undefined || seasonsAgo > 0 ? [] : put.dressed.cautions));
+  return supplies.flatMap(({ put, seasonsAgo }) =>
+    put === undefined || seasonsAgo > 0 ? [] : put.dressed.cautions.filter((id) => !ofHeaps.has(id)),
+  );
 }
 
 function lacking(): never {

@@ -31,18 +31,25 @@ export const bedEn = {
   'budget.put.gives': '{stuff} ({mass}), {since}: about {nitrogen} of its {all} of nitrogen this season ({range}).',
   'budget.put.locks':
     '{stuff} ({mass}), {since}: it locks up about {nitrogen} of nitrogen this season ({range}), though it holds {all}.',
+  'budget.put.none': '{stuff} ({mass}), {since}: no nitrogen to speak of.',
   'budget.before.gives': '{crop} before: about {nitrogen} of nitrogen ({range}).',
   'budget.before.locks': '{crop} before: it may lock up about {nitrogen} of nitrogen ({range}).',
   'budget.soil': 'Organic matter above 3 %, which guides have in their rates: about {nitrogen} of nitrogen ({range}).',
   'budget.before.alfalfa': 'alfalfa, a good stand',
   'budget.before.alfalfa-thin': 'alfalfa, half a stand',
   'budget.before.dry-beans': 'drying beans',
+  'budget.crop': '{crop}: wants about {nitrogen} of nitrogen ({range}).',
+  'budget.first-weeks.gives': '{stuff} lets go about {nitrogen} of that in its first 28 days ({range}).',
+  'budget.first-weeks.locks': '{stuff} locks up about {nitrogen} in its first 28 days ({range}).',
+  'budget.later': '{stuff} lets go about {second} in its second year and {third} in its third.',
   'budget.spread.some':
     'Of {stuff}, {sources, plural, one {one source has} other {# sources have}} {low, number} to {high, number} % of the nitrogen free in the first year.',
   'budget.spread.locks':
     'Of {stuff}, with its carbon, {sources, plural, one {one source has} other {# sources have}} {low, number} to {high, number} % of the nitrogen free in the first year; below 0 it is locked up.',
+  'budget.spread.none':
+    'Of {stuff}, by every source, nothing is free in the first year: its carbon takes more than it lets go.',
   'budget.spread.same':
-    'Of {stuff}, {sources, plural, one {one source has} other {# sources have}} {low, number} % of the nitrogen free in the first year; below 0 it is locked up.',
+    'Of {stuff}, {sources, plural, one {one source has} other {# sources have}} {low, number} % of the nitrogen free in the first year.',
   'budget.source': '{stuff}: {low, number} to {high, number} % in the first year ({place}; {basis}).',
   'budget.source.one': '{stuff}: {low, number} % in the first year ({place}; {basis}).',
   'budget.basis.original-organic': 'of the organic nitrogen, with its ammonium apart',
@@ -78,6 +85,7 @@ export const bedEn = {
   'budget.untested.organic-matter': 'organic matter',
   'budget.untested.pH': 'pH',
   'budget.untested.salts': 'salts',
+  'budget.unknown-crops': 'Left out, because the tables have no such crop: {crops}.',
   'budget.left-out': 'Left out, because nobody said how much it was: {stuff}.',
   'budget.advice.lock-up':
     'Give nitrogen now, in two halves, and again when leaves pale; carbon that rots in the soil takes it from the plants. Rule out salts and weed-killer first: they yellow or twist leaves as well.',

@@ -73,15 +73,12 @@ export async function bedBudgetCommand(
       columns,
       ...sayings.map((said): [string, string] => [`${mark}${speaker.tell(said)}`, ' '.repeat(mark.length)]),
     );
-  const { leftOut } = asked.value;
+  const notes = notesOf(asked.value);
   const text = [
     lines([report.answer, ...report.cover]),
     lines(report.advice, '> '),
-    lines([
-      report.range,
-      ...(leftOut.length === 0 ? [] : [{ key: 'budget.left-out', places: { stuff: leftOut } } as const]),
-    ]),
-    lines(report.supplied, '- '),
+    lines([report.range, ...notes]),
+    lines([...report.wanted, ...report.supplied], '- '),
     lines(report.spread, '- '),
     lines(options.full === true ? report.sources : [], '- '),
     lines(report.others, '- '),
@@ -91,6 +88,14 @@ export async function bedBudgetCommand(
     value: { input: input.value, ...found.value, releases: releases.value },
     text: text.join('\n\n'),
   });
+}
+
+/** What of the bed's records could not be counted. */
+function notesOf({ leftOut, unknown }: Asked): readonly Saying[] {
+  return [
+    ...(leftOut.length === 0 ? [] : [{ key: 'budget.left-out', places: { stuff: leftOut } } as const]),
+    ...(unknown.length === 0 ? [] : [{ key: 'budget.unknown-crops', places: { crops: unknown.join(', ') } } as const]),
+  ];
 }
 
 /** What every source says of each thing put on. */
@@ -111,9 +116,10 @@ function releasesOf({ put = [], warmth, ownSizes }: BedBudgetInput): Outcome<rea
 interface Asked {
   readonly input: unknown;
   readonly leftOut: BedRecords['leftOut'];
+  readonly unknown: BedRecords['unknown'];
 }
 
-const nothing: BedRecords = { area_m2: undefined, crops: [], put: [], soilTest: {}, leftOut: [] };
+const nothing: BedRecords = { area_m2: undefined, crops: [], put: [], soilTest: {}, leftOut: [], unknown: [] };
 
 /** What was typed, over what the daybook knows of the bed. */
 function readAsked(
@@ -168,6 +174,7 @@ function readAsked(
       ...(session.settings.measures_L !== undefined && { ownSizes: session.settings.measures_L }),
     },
     leftOut: known.leftOut,
+    unknown: crops.value.length > 0 ? [] : known.unknown,
   });
 }
 
