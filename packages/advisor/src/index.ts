@@ -15,6 +15,7 @@ export { type CropFound, cropNamed } from './crop-names.ts';
 export { dayWords } from './day-words.ts';
 export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
 export { entrySaying } from './entry-saying.ts';
+export { heapLog, methodOf } from './heap-log.ts';
 export {
   type HeapReport,
   heapReport,
@@ -54,6 +55,7 @@ export {
   type ReadingWords,
   readingWords,
 } from './reading-words.ts';
+export { type SanitationReport, type SkinFound, sanitationReport } from './sanitation-report.ts';
 export { type SizeReport, sizeReport } from './size-report.ts';
 export { type StockLine, type StockReport, stockReport } from './stock-report.ts';
 export { tradeOffWords } from './trade-off-words.ts';

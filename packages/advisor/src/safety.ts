@@ -23,10 +23,7 @@ export function safetyNotes(
 ): readonly Saying[] {
   const { lastRaw } = heap;
   const notes: Saying[] = [];
-  const fed = heap.acts.findLast(({ kind, entry }) => kind === 'heap-fed' && entry.happened <= now);
-  if (fed !== undefined && heap.phase === 'standing' && daysFrom(fed.entry.happened, now) <= FED_WITHIN_DAYS) {
-    notes.push(say('advisor.safety.still-fed'));
-  }
+  if (isStillFed(heap, now)) notes.push(say('advisor.safety.still-fed'));
   if (lastRaw === null) return [...notes, say('advisor.safety.plants-only')];
   notes.push(say(whyRaw[lastRaw.why], { ago: ago(lastRaw.at, now) }));
   if (heap.phase === 'finished') notes.push(say('advisor.safety.finished'));
@@ -38,6 +35,12 @@ export function safetyNotes(
     notes.push(say('advisor.safety.inherited', { heaps: before.map((id) => heapName(holding, id)) }));
   }
   return notes;
+}
+
+/** Whether a standing heap was fed within three weeks: such a bin is not finished. */
+export function isStillFed({ acts, phase }: Heap, now: string): boolean {
+  const fed = acts.findLast(({ kind, entry }) => kind === 'heap-fed' && entry.happened <= now);
+  return fed !== undefined && phase === 'standing' && daysFrom(fed.entry.happened, now) <= FED_WITHIN_DAYS;
 }
 
 const whyRaw = {

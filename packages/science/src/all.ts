@@ -7,6 +7,7 @@ import { materialCalculations } from './material/index.ts';
 import { measureNextCalculations } from './measure-next/index.ts';
 import { mixCalculations } from './mix/index.ts';
 import { pailCalculations } from './pail/index.ts';
+import { sanitationCalculations } from './sanitation/index.ts';
 
 /** Every calculation there is: what `loamwright reckon` offers, and what the reference pages and property tests go through. */
 export const catalogue: readonly ListedCalculation[] = [
@@ -17,5 +18,6 @@ export const catalogue: readonly ListedCalculation[] = [
   ...heapCalculations,
   ...blendCalculations,
   ...intervalCalculations,
+  ...sanitationCalculations,
   ...bedCalculations,
 ];

@@ -12,4 +12,5 @@ export * from './material/index.ts';
 export * from './measure-next/index.ts';
 export * from './mix/index.ts';
 export * from './pail/index.ts';
+export * from './sanitation/index.ts';
 export * from './solver/index.ts';

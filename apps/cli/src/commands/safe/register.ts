@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import type { Register } from '../../register.ts';
 import { safeHarvest } from './harvest.ts';
+import { safeHeap, safeLog } from './log.ts';
 
 /** The commands under `loamwright safe`. */
 export function registerSafe(safe: Command, { under, say, run }: Register): void {
@@ -18,4 +19,28 @@ export function registerSafe(safe: Command, { under, say, run }: Register): void
     .option('--fed', say('cli.safe.harvest.fed'))
     .option('--water <water>', say('cli.safe.harvest.water'))
     .action((crop, options) => run(options, async (session) => safeHarvest(crop, options, session)));
+
+  const logOptions = (on: Command): Command =>
+    on
+      .option('--method <method>', say('cli.safe.log.method'))
+      .option('--ratio <figure>', say('cli.safe.log.ratio'))
+      .option('--moisture <percent>', say('cli.safe.log.moisture'))
+      .option('--plants-only', say('cli.safe.log.plantsOnly'))
+      .option('--all-through', say('cli.safe.log.allThrough'))
+      .option('--still-fed', say('cli.safe.log.stillFed'))
+      .option('--cured <how>', say('cli.safe.log.cured'))
+      .option('--wide <length>', say('cli.safe.log.wide'))
+      .option('--rules <rules>', say('cli.safe.log.rules'));
+
+  logOptions(under(safe, 'heap', 'cli.safe.heap').argument('<name>', say('cli.safe.heap.name'))).action(
+    (name, options) => run(options, (session) => safeHeap(name, options, session)),
+  );
+
+  logOptions(
+    under(safe, 'log', 'cli.safe.log')
+      .argument('<readings...>', say('cli.safe.log.readings'))
+      .option('--from <day>', say('cli.safe.log.from'))
+      .option('--turned <days>', say('cli.safe.log.turned'))
+      .option('--edges <readings>', say('cli.safe.log.edges')),
+  ).action((readings, options) => run(options, async (session) => safeLog(readings, options, session)));
 }

@@ -7,6 +7,7 @@ import { materialLaws } from './material-laws.ts';
 import { measureLaws } from './measure-laws.ts';
 import { mixLaws } from './mix-laws.ts';
 import { pailLaws } from './pail-laws.ts';
+import { sanitationLaws } from './sanitation-laws.ts';
 
 /** The laws of every calculation, by its id: one that stands in the catalogue stands here. */
 export const lawTable: Readonly<Record<string, LawsOf>> = {
@@ -17,5 +18,6 @@ export const lawTable: Readonly<Record<string, LawsOf>> = {
   ...heapLaws,
   ...blendLaws,
   ...intervalLaws,
+  ...sanitationLaws,
   ...bedLaws,
 };

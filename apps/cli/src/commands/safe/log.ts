@@ -1,0 +1,280 @@
+import { heapLog, type SanitationReport, type SkinFound, sanitationReport } from '@loamwright/advisor';
+import { localDate } from '@loamwright/daybook';
+import {
+  bad,
+  check,
+  coldSkin,
+  createDraws,
+  type Day,
+  daysAfter,
+  good,
+  heapMethods,
+  isLoggable,
+  type LogPoint,
+  type LogReading,
+  likely,
+  type Outcome,
+  type Quantity,
+  type RuleId,
+  ruleIds,
+  type SanitationInput,
+  type SanitationLog,
+  sanitationCheck,
+} from '@loamwright/science';
+import type { Answer } from '../../answer.ts';
+import { allOf, readFigure, readOneOf } from '../../blend.ts';
+import { readBook } from '../../book.ts';
+import { readMeasurement } from '../../grammar/measurement.ts';
+import { readWhen } from '../../grammar/when.ts';
+import type { Session } from '../../session.ts';
+import { subjectNamed } from '../../subject.ts';
+import { page } from '../../text.ts';
+import { cautionText } from '../heap.ts';
+
+export interface SafeLogOptions {
+  readonly from?: string | undefined;
+  readonly turned?: string | undefined;
+  readonly method?: string | undefined;
+  readonly ratio?: string | undefined;
+  readonly moisture?: string | undefined;
+  readonly plantsOnly?: boolean | undefined;
+  readonly allThrough?: boolean | undefined;
+  readonly stillFed?: boolean | undefined;
+  readonly cured?: string | undefined;
+  readonly edges?: string | undefined;
+  readonly wide?: string | undefined;
+  readonly rules?: string | undefined;
+}
+
+/** `loamwright safe log`: what the rules say of readings that are typed, a day each. */
+export function safeLog(typed: readonly string[], options: SafeLogOptions, session: Session): Outcome<Answer> {
+  const from = readFirstDay(options.from, session);
+  const method = readOneOf(options.method ?? 'turned', heapMethods, '--method');
+  const ratio = readOptional(options.ratio, '--ratio');
+  const moisture = readOptional(options.moisture, '--moisture');
+  const rules = readRules(options.rules);
+  const cured = readCured(options.cured, session);
+  if (!from.ok || !method.ok || !ratio.ok || !moisture.ok || !rules.ok || !cured.ok)
+    return bad(...allOf(from, method, ratio, moisture, rules, cured));
+  const first = from.value ?? daysAfter(today(session), 1 - splitList(typed).length);
+  const inside = readTemperatures(splitList(typed), first, undefined, session);
+  const edges = readTemperatures(splitList([options.edges ?? '']), first, 'edge', session);
+  const turned = readTurnings(options.turned, first, session);
+  if (!inside.ok || !edges.ok || !turned.ok) return bad(...allOf(inside, edges, turned));
+  const readings = [...inside.value, ...edges.value];
+  const log: SanitationLog = {
+    method: method.value,
+    readings,
+    turned: turned.value,
+    animalMatter: options.plantsOnly !== true,
+    ...(options.stillFed === true && { stillFed: true }),
+    ...(options.allThrough === true && { allMaterial: true }),
+    ...(ratio.value !== undefined && { carbonToNitrogen: ratio.value }),
+    ...(moisture.value !== undefined && { moisture_pctWet: moisture.value }),
+    ...(cured.value !== undefined && { curing: { from_day: first, ...cured.value } }),
+  };
+  return told(log, rules.value, options, session);
+}
+
+/** `loamwright safe heap`: what the rules say of a heap of the daybook. */
+export async function safeHeap(name: string, options: SafeLogOptions, session: Session): Promise<Outcome<Answer>> {
+  const book = await readBook(session);
+  if (!book.ok) return book;
+  const { holding } = book.value;
+  const id = subjectNamed(holding, 'heap', name);
+  if (!id.ok) return id;
+  const heap = holding.heaps.get(id.value);
+  if (heap === undefined) return bad({ code: 'no-such-heap', path: 'heap', found: name, wanted: '' });
+  const method = options.method === undefined ? good(undefined) : readOneOf(options.method, heapMethods, '--method');
+  const ratio = readOptional(options.ratio, '--ratio');
+  const moisture = readOptional(options.moisture, '--moisture');
+  const cured = readCured(options.cured, session);
+  const rules = readRules(options.rules);
+  if (!method.ok || !ratio.ok || !moisture.ok || !cured.ok || !rules.ok)
+    return bad(...allOf(method, ratio, moisture, cured, rules));
+  const log = heapLog(holding, heap, session.now().toISOString(), method.value);
+  const width = heap.built?.body.size?.width_m ?? holding.bays.get(heap.bay ?? '')?.setUp.body.width_m;
+  return told(
+    {
+      ...log,
+      ...(options.plantsOnly === true && { animalMatter: false }),
+      ...(options.allThrough === true && { allMaterial: true }),
+      ...(options.stillFed === true && { stillFed: true }),
+      ...(ratio.value !== undefined && { carbonToNitrogen: ratio.value }),
+      ...(moisture.value !== undefined && { moisture_pctWet: moisture.value }),
+      ...(cured.value !== undefined && {
+        curing: { from_day: log.readings.at(-1)?.day ?? today(session), ...cured.value },
+      }),
+    },
+    rules.value,
+    { ...options, ...(options.wide === undefined && width !== undefined && { wide: `${likely(width)}m` }) },
+    session,
+  );
+}
+
+function told(
+  log: SanitationLog,
+  rules: readonly RuleId[] | undefined,
+  { wide }: SafeLogOptions,
+  session: Session,
+): Outcome<Answer> {
+  const input = check<SanitationInput>(sanitationCheck.input, { log, ...(rules !== undefined && { rules }) });
+  if (!input.ok) return input;
+  const draws = createDraws();
+  const found = sanitationCheck.run(input.value, { draws });
+  const skin = skinOf(wide, log.turned.length, session);
+  if (!found.ok || !skin.ok) return bad(...allOf(found, skin));
+  const report = sanitationReport(log, found.value, skin.value);
+  return good({
+    value: { input: input.value, ...found.value, ...(skin.value !== null && { coldSkin: skin.value }) },
+    text: reportText(report, session),
+  });
+}
+
+function reportText({ answer, counts, rules, notes, cautions }: SanitationReport, session: Session): string {
+  const { speaker, terminal } = session;
+  const { columns } = terminal;
+  return [
+    page(columns, [speaker.tell(answer)]),
+    page(columns, [speaker.tell(counts)]),
+    page(columns, ...rules.map((line): [string, string] => [`- ${speaker.tell(line)}`, '  '])),
+    page(columns, ...notes.map((note): [string] => [speaker.tell(note)])),
+    cautionText(cautions, speaker, columns),
+  ]
+    .filter((block) => block !== '')
+    .join('\n\n');
+}
+
+/** The cold skin of a heap so wide, as a long heap and as a dome: its true shape lies between. */
+function skinOf(wide: string | undefined, turns: number, { speaker }: Session): Outcome<SkinFound | null> {
+  if (wide === undefined) return good(null);
+  const width = readMeasurement(wide, 'length', '--wide', speaker.system);
+  if (!width.ok) return width;
+  const width_m = width.value.si;
+  const shaped = (shape: 'long-heap' | 'dome') => {
+    const input = check(coldSkin.input, { shape, radius_m: width_m / 2, turns });
+    return input.ok ? coldSkin.run(input.value, { draws: createDraws() }) : input;
+  };
+  const long = shaped('long-heap');
+  const dome = shaped('dome');
+  if (!long.ok || !dome.ok)
+    return bad({ code: 'measurement-unreadable', path: '--wide', found: wide.slice(0, 40), wanted: '20cm … 40m' });
+  return good({ width_m, turns, long: long.value, dome: dome.value });
+}
+
+/** Blanks and commas part what is typed; decimal commas are left to `148,5F` with its unit. */
+function splitList(typed: readonly string[]): readonly string[] {
+  return typed.flatMap((one) => one.split(/[\s;]+|,\s/u)).filter((one) => one !== '');
+}
+
+/** One reading a day from a day on; `-` is a day without one. */
+function readTemperatures(
+  typed: readonly string[],
+  first: Day,
+  point: LogPoint | undefined,
+  { speaker }: Session,
+): Outcome<readonly LogReading[]> {
+  const read = typed.map((one, i) => {
+    if (one === '-') return good([]);
+    const temp = readMeasurement(
+      one,
+      'temperature',
+      point === undefined ? `reading ${i + 1}` : '--edges',
+      speaker.system,
+    );
+    if (!temp.ok) return temp;
+    if (!isLoggable(temp.value.si)) return unlikely(one, i);
+    return good([{ day: daysAfter(first, i), temp_degC: temp.value.si, ...(point !== undefined && { point }) }]);
+  });
+  const problems = allOf(...read);
+  return problems.length > 0
+    ? bad(...problems.slice(0, MOST_PROBLEMS))
+    : good(read.flatMap((one) => (one.ok ? one.value : [])));
+}
+
+/** No heap has it: a slip of the pen, or the wrong unit. */
+function unlikely(typed: string, i: number): Outcome<never> {
+  return bad({
+    code: 'measurement-unreadable',
+    path: `reading ${i + 1}`,
+    found: typed.slice(0, 40),
+    wanted: '148F, 64.5C',
+  });
+}
+
+const MOST_PROBLEMS = 10;
+const MOST_DAYS = 20_000;
+
+/** Days of turnings: `5,8,11` counts from the first reading, `2026-03-05` is a date. */
+function readTurnings(typed: string | undefined, first: Day, session: Session): Outcome<readonly Day[]> {
+  if (typed === undefined) return good([]);
+  const read = typed
+    .split(/[\s,;]+/u)
+    .filter((one) => one !== '')
+    .map((one): Outcome<Day> => {
+      if (/^\d{1,5}$/u.test(one) && Number(one) >= 1 && Number(one) <= MOST_DAYS)
+        return good(daysAfter(first, Number(one) - 1));
+      const day = readDayAt(one, '--turned', session);
+      return day;
+    });
+  const problems = allOf(...read);
+  return problems.length > 0
+    ? bad(...problems.slice(0, MOST_PROBLEMS))
+    : good(read.flatMap((one) => (one.ok ? [one.value] : [])));
+}
+
+function readDayAt(typed: string, path: string, { now, zone }: Session): Outcome<Day> {
+  const read = readWhen(typed, now(), zone);
+  if (!read.ok) return bad(...read.problems.map((one) => ({ ...one, path })));
+  return good(localDate(read.value.happened, zone) ?? read.value.happened.slice(0, 10));
+}
+
+function readFirstDay(typed: string | undefined, session: Session): Outcome<Day | undefined> {
+  return typed === undefined ? good(undefined) : readDayAt(typed, '--from', session);
+}
+
+function today({ now, zone }: Session): Day {
+  const instant = now().toISOString();
+  return localDate(instant, zone) ?? instant.slice(0, 10);
+}
+
+function readOptional(typed: string | undefined, path: string): Outcome<Quantity | undefined> {
+  return typed === undefined ? good(undefined) : readFigure(typed, path);
+}
+
+/** `45C` is the warmest it was while it cured; it counts as cured to the air only where that is said: `cool`. */
+function readCured(
+  typed: string | undefined,
+  { speaker }: Session,
+): Outcome<{ warmest_degC?: number; asWarmAsAir?: boolean } | undefined> {
+  if (typed === undefined) return good(undefined);
+  const words = typed
+    .trim()
+    .toLowerCase()
+    .split(/[\s,]+/u);
+  const cool = words.includes('cool');
+  const warm = words.includes('warm');
+  const [figure] = words.filter((word) => /\d/u.test(word));
+  const temp =
+    figure === undefined ? good(undefined) : readMeasurement(figure, 'temperature', '--cured', speaker.system);
+  if (!temp.ok) return temp;
+  if (!cool && !warm && temp.value === undefined)
+    return bad({ code: 'not-one-of', path: '--cured', found: typed.slice(0, 40), wanted: 'cool, warm, 45C cool' });
+  return good({
+    ...(temp.value !== undefined && { warmest_degC: temp.value.si }),
+    ...((cool || warm) && { asWarmAsAir: cool }),
+  });
+}
+
+function readRules(typed: string | undefined): Outcome<readonly RuleId[] | undefined> {
+  if (typed === undefined) return good(undefined);
+  const read = typed.split(',').map((one) => {
+    const plain = one.trim().toLowerCase();
+    const found = ruleIds.filter((id) => id === plain || id.startsWith(`${plain}-`));
+    return found.length > 0
+      ? good(found)
+      : bad({ code: 'not-one-of', path: '--rules', found: one.slice(0, 40), wanted: ruleIds.join(', ') });
+  });
+  const problems = allOf(...read);
+  return problems.length > 0 ? bad(...problems) : good([...new Set(read.flatMap((one) => (one.ok ? one.value : [])))]);
+}
