@@ -1,13 +1,14 @@
 import type { Holding } from '@loamwright/daybook';
-import type {
-  AvailableNitrogen,
-  BedBudget,
-  BedBudgetInput,
-  CautionId,
-  ElementBudget,
-  Grade,
-  Quantity,
-  Supplied,
+import {
+  type AvailableNitrogen,
+  type BedBudget,
+  type BedBudgetInput,
+  type CautionId,
+  type ElementBudget,
+  type Grade,
+  type Quantity,
+  type Supplied,
+  sourceOf,
 } from '@loamwright/science';
 import type { Figure, Saying } from '@loamwright/words';
 import { plainPlaces, twoDigits } from './blend-words.ts';
@@ -22,6 +23,8 @@ export interface BedBudgetReport {
   readonly cover: readonly Saying[];
   readonly advice: readonly Saying[];
   readonly others: readonly Saying[];
+  /** What was taken where nobody said it. */
+  readonly assumed: readonly Saying[];
   /** What each of several crops wants; none where there is one. */
   readonly wanted: readonly Saying[];
   readonly supplied: readonly Saying[];
@@ -64,6 +67,7 @@ export function bedBudgetReport({ input, budget, releases, holding }: Told): Bed
       ...limeWords(budget),
       ...untestedWords(budget),
     ],
+    assumed: isAssumed(input, releases) ? [say('budget.assumed')] : [],
     wanted: budget.wanted.length > 1 ? budget.wanted.map(cropWords) : [],
     supplied: budget.supplied.map((one) => suppliedWords(one, holding)),
     spread: [
@@ -90,6 +94,17 @@ function answerOf({ elements: { nitrogen }, area_m2 }: BedBudget): Saying {
     short: smallMass(nitrogen.short_kg),
     chance: { chance: nitrogen.enough },
   });
+}
+
+/** Whether fresh stuff of this season was taken as worked in at once, because nobody said. */
+function isAssumed({ put = [] }: BedBudgetInput, releases: readonly ReleaseOf[]): boolean {
+  return put.some(
+    ({ material, seasonsAgo = 0, placed, workedInAfter_days }) =>
+      seasonsAgo === 0 &&
+      placed !== 'mulched' &&
+      workedInAfter_days === undefined &&
+      releases.some((one) => one.material === material && one.release.lost_kg.p50 > 0),
+  );
 }
 
 function rangeWords({ need_kg, supplied_kg }: ElementBudget): Saying {
@@ -180,14 +195,17 @@ function cropWords({ crop, nitrogen_kg }: BedBudget['wanted'][number]): Saying {
 }
 
 function sourceWords({ material, release }: ReleaseOf, holding: Holding): readonly Saying[] {
-  return release.bySource.map(({ year1_share, basis, source, place }) => {
-    const { low, high } = percents(year1_share);
+  return release.bySource.map((told) => {
+    const { low, high } = percents(told.year1_share);
+    const { author, year, title } = sourceOf(told);
     return say(low === high ? 'budget.source.one' : 'budget.source', {
       stuff: materialName(holding, material),
       low,
       high,
-      place: `${source}: ${place}`,
-      basis: sayOf('budget.basis', basis),
+      who: [author ?? title, year].filter((part) => part !== null).join(' '),
+      place: told.place,
+      basis: sayOf('budget.basis', told.basis),
+      recalled: told.mark === 'memory' ? 1 : 0,
     });
   });
 }

@@ -50,11 +50,13 @@ export const bedEn = {
     'Of {stuff}, by every source, nothing is free in the first year: its carbon takes more than it lets go.',
   'budget.spread.same':
     'Of {stuff}, {sources, plural, one {one source has} other {# sources have}} {low, number} % of the nitrogen free in the first year.',
-  'budget.source': '{stuff}: {low, number} to {high, number} % in the first year ({place}; {basis}).',
-  'budget.source.one': '{stuff}: {low, number} % in the first year ({place}; {basis}).',
-  'budget.basis.original-organic': 'of the organic nitrogen, with its ammonium apart',
-  'budget.basis.total': 'of all the nitrogen',
-  'budget.basis.remaining': 'of what is left each year',
+  'budget.source':
+    '{stuff}: {low, number} to {high, number} % of all its nitrogen in the first year ({who}: {place}; {basis}{recalled, plural, =0 {} other {; recalled, not read}}).',
+  'budget.source.one':
+    '{stuff}: {low, number} % of all its nitrogen in the first year ({who}: {place}; {basis}{recalled, plural, =0 {} other {; recalled, not read}}).',
+  'budget.basis.original-organic': 'printed of the organic nitrogen, with the ammonium apart',
+  'budget.basis.total': 'printed so',
+  'budget.basis.remaining': 'printed of what is left each year',
   'budget.basis.nitrogen-line': 'by its nitrogen content',
   'budget.basis.ratio-line': 'by its C:N',
   'budget.lock-up':
@@ -86,6 +88,8 @@ export const bedEn = {
   'budget.untested.pH': 'pH',
   'budget.untested.salts': 'salts',
   'budget.unknown-crops': 'Left out, because the tables have no such crop: {crops}.',
+  'budget.assumed':
+    'Nobody said when the fresh stuff was worked in, so within a day is taken; later, it loses more ammonia into the air.',
   'budget.left-out': 'Left out, because nobody said how much it was: {stuff}.',
   'budget.advice.lock-up':
     'Give nitrogen now, in two halves, and again when leaves pale; carbon that rots in the soil takes it from the plants. Rule out salts and weed-killer first: they yellow or twist leaves as well.',

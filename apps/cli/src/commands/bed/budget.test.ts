@@ -43,8 +43,11 @@ describe('bed budget', () => {
   it('shows each source with its convention when asked for all', async () => {
     const { out } = await home.run(['bed', 'budget', 'kale=10m2', '--put', 'compost=1barrow', '--full']);
     const text = flat(out);
-    expect(text).toContain('20 % in the first year (eghball-2001: composted feedlot manure; of all the nitrogen)');
-    expect(text).toContain('of the organic nitrogen, with its ammonium apart');
+    expect(text).toContain(
+      '20 % of all its nitrogen in the first year (Eghball B., Wienhold B. J., Gilley J. E. 2001: composted feedlot manure; printed so)',
+    );
+    expect(text).toContain('printed of the organic nitrogen, with the ammonium apart');
+    expect(text).toContain('finished compost by C:N; printed so; recalled, not read');
   });
 
   it.each<readonly [string, readonly string[], Partial<BedBudgetInput>]>([

@@ -77,7 +77,7 @@ export async function bedBudgetCommand(
   const text = [
     lines([report.answer, ...report.cover]),
     lines(report.advice, '> '),
-    lines([report.range, ...notes]),
+    lines([report.range, ...report.assumed, ...notes]),
     lines([...report.wanted, ...report.supplied], '- '),
     lines(report.spread, '- '),
     lines(options.full === true ? report.sources : [], '- '),
