@@ -164,25 +164,26 @@ describe('what is put on', () => {
       for (const id of materials) expect(known.has(id), id).toBe(true);
   });
 
-  it('of compost, the sources stretch from nothing to a fifth in the first year, and the answer lies between', () => {
+  it('of compost, the sources stretch from nothing to 39 % in the first year, and the answer lies between', () => {
     const { bySource, year1_share } = laid({ material: 'finished-compost', amount: { mass_kg: 100 } });
     const lows = bySource.map((one) => one.year1_share.low);
     const highs = bySource.map((one) => one.year1_share.high);
     expect(Math.min(...lows)).toBeCloseTo(0, 9);
-    expect(Math.max(...highs)).toBeCloseTo(0.2, 9);
+    // Ebid et al. 2007: composted kitchen garbage let go 38.6 % in 63 days, composted tea leaves 5.25.
+    expect(Math.max(...highs)).toBeCloseTo(0.386, 9);
     expect(year1_share.p10).toBeGreaterThan(-0.05);
-    expect(year1_share.p90).toBeLessThanOrEqual(0.2);
+    expect(year1_share.p90).toBeLessThanOrEqual(0.386);
   });
 
-  it('what three years let go of compost is within the sum that Nebraska calls deliberately low', () => {
-    // University of Nebraska-Lincoln: compost 0.37 of the nitrogen in three years. Ours takes the plant composts in, and lies below.
+  it('what three years let go of compost is what crops took of municipal compost in New Zealand', () => {
+    // Horrocks et al. 2016: 13 to 23 % in three to four years. The sum of Nebraska, 37 %, is of manure composts.
     const { year1_kg, year2_kg, year3_kg, nitrogen_kg } = laid({
       material: 'finished-compost',
       amount: { mass_kg: 100 },
     });
     const share = (year1_kg.p50 + year2_kg.p50 + year3_kg.p50) / nitrogen_kg.p50;
-    expect(share).toBeGreaterThan(0.1);
-    expect(share).toBeLessThan(0.37);
+    expect(share).toBeGreaterThan(0.13);
+    expect(share).toBeLessThan(0.23);
   });
 
   it.each(allMaterials.filter(({ permit }) => permit === 'allowed').map(({ id }) => id))(
@@ -198,6 +199,17 @@ describe('what is put on', () => {
       });
     },
   );
+
+  it('woody compost is not judged by series of ripe compost', () => {
+    // Clemson University: compost above a C:N of 30 locks nitrogen up.
+    const woody = laid({
+      material: 'unfinished-compost',
+      amount: { mass_kg: 100 },
+      described: { carbonToNitrogen_ratio: 50 },
+    });
+    expect(woody.bySource.map(({ id }) => id)).not.toContain('ars-composted');
+    expect(woody.year1_kg.p50).toBeLessThan(0);
+  });
 
   it('a mulch of leaves locks nothing up, the same dug in does', () => {
     const leaves = { material: 'autumn-leaves', amount: { mass_kg: 100 } } as const;

@@ -8,6 +8,7 @@ import {
   fromPublished,
   type PublishedRange,
   positive,
+  summarise,
 } from '../estimate/index.ts';
 import type { OwnSizes } from '../material/index.ts';
 import { resolve, weigh } from '../mix/ingredient.ts';
@@ -58,7 +59,10 @@ export function dress(dressing: Dressing, { draws, warmth, ownSizes, path, name 
   const weighed = weigh(resolved.value, dressing.amount, name, { draws, ownSizes, path });
   if (!weighed.ok) return weighed;
   const kind = dressing.kind === undefined ? kindOf(resolved.value.published.id) : kindRow(dressing.kind);
-  const series = parameters.series.filter((one) => one.for.includes(kind.id));
+  const ratio = likelyRatio(weighed.value);
+  const series = parameters.series.filter(
+    ({ for: kinds, upTo_ratio = Number.POSITIVE_INFINITY }) => kinds.includes(kind.id) && ratio <= upTo_ratio,
+  );
   const subject = resolved.value.known.id;
   const ranged = (property: string, range: PublishedRange, scale = fraction): Float64Array =>
     drawsOf(draws, `${subject}/${property}`, fromPublished(range, scale), scale);
@@ -96,6 +100,14 @@ export function dress(dressing: Dressing, { draws, warmth, ownSizes, path, name 
       ...(kind.fresh && kind.id.includes('manure') ? (['manure-pathogens'] as const) : []),
     ]),
   });
+}
+
+/** The middle C:N of all draws; what has no nitrogen has an endless one. */
+function likelyRatio(portions: readonly Portion[]): number {
+  const ratios = portions.map(({ carbon_kg, nitrogen_kg }) =>
+    nitrogen_kg > 0 ? carbon_kg / nitrogen_kg : Number.MAX_VALUE,
+  );
+  return summarise(ratios).p50;
 }
 
 /** How much of a full season's work the soil's warmth does, and how much of the lock-up happens. */
@@ -188,8 +200,8 @@ function firstWeeks_kg(
 }
 
 /**
- * One value between what the series say of a year: as often below the middle series as above it, never outside the
- * lowest and the highest. Series that don't tell the year have no say.
+ * One value between what the series say of a year: every series counts once by its middle, with the lowest and the highest
+ * end of any beyond them, and straight lines between. Series that don't tell the year have no say.
  */
 function between(bySource: readonly Released[], year: number, quick: number): number {
   const told = bySource.flatMap(({ low, high }) => {
@@ -197,17 +209,16 @@ function between(bySource: readonly Released[], year: number, quick: number): nu
     return least === undefined || most === undefined ? [] : [{ least, most }];
   });
   if (told.length === 0) return 0;
-  const lowest = Math.min(...told.map(({ least }) => least));
-  const highest = Math.max(...told.map(({ most }) => most));
-  const middle = median(told.map(({ least, most }) => (least + most) / 2));
-  return quick < 0.5 ? lowest + 2 * quick * (middle - lowest) : middle + (2 * quick - 1) * (highest - middle);
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  const half = sorted.length / 2;
-  const upper = sorted[Math.floor(half)] ?? Number.NaN;
-  return Number.isInteger(half) ? ((sorted[half - 1] ?? Number.NaN) + upper) / 2 : upper;
+  const marks = [
+    Math.min(...told.map(({ least }) => least)),
+    ...told.map(({ least, most }) => (least + most) / 2).toSorted((a, b) => a - b),
+    Math.max(...told.map(({ most }) => most)),
+  ];
+  const position = quick * (marks.length - 1);
+  const below = Math.floor(position);
+  const low = marks[below] ?? Number.NaN;
+  const high = marks[Math.min(below + 1, marks.length - 1)] ?? low;
+  return low + (high - low) * (position - below);
 }
 
 function at(values: ArrayLike<number>, i: number): number {

@@ -14,6 +14,7 @@ const years = z
 const series = z.strictObject({
   id: z.string(),
   for: z.array(z.enum(kindIds)).min(1),
+  upTo_ratio: z.number().positive().optional(),
   basis: z.enum(basisIds),
   brackets: z
     .array(

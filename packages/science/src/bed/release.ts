@@ -60,7 +60,12 @@ interface Bracket {
 }
 
 /** One published series of releases; the bases are never mixed within one. */
-export type Series = Citation & { readonly id: string; readonly for: readonly KindId[] } & (
+export type Series = Citation & {
+  readonly id: string;
+  readonly for: readonly KindId[];
+  /** It was measured on ripe compost, and says nothing of stuff whose likely C:N is above this. */
+  readonly upTo_ratio?: number | undefined;
+} & (
     | { readonly basis: 'original-organic' | 'total' | 'remaining'; readonly brackets: readonly Bracket[] }
     | {
         readonly basis: 'nitrogen-line';
@@ -89,7 +94,7 @@ export type WeatherId = (typeof weatherIds)[number];
 export interface ReleaseParameters {
   readonly kinds: readonly KindRow[];
   readonly series: readonly Series[];
-  readonly sums: readonly (Citation & { readonly id: string; readonly threeYears_share: number })[];
+  readonly sums: readonly (Citation & { readonly id: string; readonly threeYears_share: number } & Partial<Ends>)[];
   readonly laterOfPlants: Citation;
   readonly breakEven: Citation;
   /** Share of the ammonium kept, by days until it was worked in. */

@@ -43,13 +43,13 @@ export const bedEn = {
   'budget.first-weeks.locks': '{stuff} locks up about {nitrogen} in its first 28 days ({range}).',
   'budget.later': '{stuff} lets go about {second} in its second year and {third} in its third.',
   'budget.spread.some':
-    'Of {stuff}, {sources, plural, one {one source has} other {# sources have}} {low, number} to {high, number} % of the nitrogen free in the first year.',
+    'Of {stuff}, {sources, plural, one {one published series has} other {# published series have}} {low, number} to {high, number} % of the nitrogen free in the first year.',
   'budget.spread.locks':
-    'Of {stuff}, with its carbon, {sources, plural, one {one source has} other {# sources have}} {low, number} to {high, number} % of the nitrogen free in the first year; below 0 it is locked up.',
+    'Of {stuff}, with its carbon, {sources, plural, one {one published series has} other {# published series have}} {low, number} to {high, number} % of the nitrogen free in the first year; below 0 it is locked up.',
   'budget.spread.none':
     'Of {stuff}, by every source, nothing is free in the first year: its carbon takes more than it lets go.',
   'budget.spread.same':
-    'Of {stuff}, {sources, plural, one {one source has} other {# sources have}} {low, number} % of the nitrogen free in the first year.',
+    'Of {stuff}, {sources, plural, one {one published series has} other {# published series have}} {low, number} % of the nitrogen free in the first year.',
   'budget.source':
     '{stuff}: {low, number} to {high, number} % of all its nitrogen in the first year ({who}: {place}; {basis}{recalled, plural, =0 {} other {; recalled, not read}}).',
   'budget.source.one':

@@ -35,7 +35,7 @@ describe('bed budget', () => {
     expect(text).toMatch(/^The bed of 15 m² wants about \d+ g of nitrogen this season and has about \d+ g/u);
     expect(text).toContain('That gap is about');
     expect(text).toContain('> Only nitrogen is short');
-    expect(text).toContain('Of finished compost, 4 sources have 0 to 20 %');
+    expect(text).toContain('Of finished compost, 8 published series have 0 to 39 %');
     expect(text).toContain('Not tested: potassium, organic matter, and salts');
     expect(text).toContain('! Local rules on heaps');
   });
