@@ -3,7 +3,7 @@ import { createSpeaker, type MessageKey, type Speaker, tellProblem } from '@loam
 import { Command, CommanderError, Option } from 'commander';
 import packageFacts from '../package.json' with { type: 'json' };
 import { type Answer, type ExitCode, exitCodeOf } from './answer.ts';
-import { registerBed } from './commands/bed/register.ts';
+import { bedOptions, registerBed } from './commands/bed/register.ts';
 import { belief } from './commands/belief.ts';
 import { bring } from './commands/bring.ts';
 import { build } from './commands/build.ts';
@@ -21,6 +21,7 @@ import { potting } from './commands/potting.ts';
 import { reckon } from './commands/reckon.ts';
 import { registerSafe } from './commands/safe/register.ts';
 import { size } from './commands/size.ts';
+import { spread } from './commands/spread/spread.ts';
 import { start } from './commands/start.ts';
 import { take } from './commands/take.ts';
 import { why } from './commands/why.ts';
@@ -330,6 +331,17 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .action((address, options) => run(options, (session) => exchange(address, options, session)));
 
   registerBed(group('bed', 'cli.bed'), { under, say, run });
+  bedOptions(command('spread', 'cli.spread').argument('[stuff...]', say('cli.spread.stuff')), say)
+    .option('--on <crops...>', say('cli.spread.on'))
+    .option('--measure <measure>', say('cli.blend.measure'))
+    .option('--price <prices...>', say('cli.spread.price'))
+    .option('--deep <depth>', say('cli.spread.deep'))
+    .option('--over <beds...>', say('cli.spread.over'))
+    .option('--share <count>', say('cli.spread.share'))
+    .option('--by-need', say('cli.spread.by'))
+    .option('--size <size...>', say('cli.option.size'))
+    .action((stuff, options) => run(options, (session) => spread(stuff, options, session)));
+
   registerSafe(group('safe', 'cli.safe'), { under, say, run });
 
   command('needs', 'cli.needs')

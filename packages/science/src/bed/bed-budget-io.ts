@@ -201,7 +201,9 @@ const MOST_LINES = 40;
 const MOST_SEASONS = 50;
 const gradeShare = z.number().min(0).max(100);
 
-export const bedBudgetInputSchema: z.ZodType<BedBudgetInput> = z.strictObject({
+export const bedBudgetShape: {
+  readonly [Key in keyof Required<BedBudgetInput>]: z.ZodType<BedBudgetInput[Key]>;
+} = {
   crops: z
     .array(
       z.strictObject({
@@ -267,7 +269,9 @@ export const bedBudgetInputSchema: z.ZodType<BedBudgetInput> = z.strictObject({
     .max(MOST_LINES)
     .optional(),
   ownSizes: ownSizesSchema.optional(),
-});
+};
+
+export const bedBudgetInputSchema: z.ZodType<BedBudgetInput> = z.strictObject(bedBudgetShape);
 
 const element: z.ZodType<ElementBudget> = z.strictObject({
   need_kg: estimateSchema('Wanted this season.'),

@@ -1,9 +1,18 @@
 import { type ListedCalculation, listed } from '../catalogue/index.ts';
 import { availableNitrogen } from './available-nitrogen.ts';
 import { bedBudget } from './bed-budget.ts';
+import { shareOut } from './share-out.ts';
+import { spreadDepth } from './spread-depth.ts';
+import { spreadRate } from './spread-rate.ts';
 
 /** The calculations about what goes on beds. */
-export const bedCalculations: readonly ListedCalculation[] = [listed(availableNitrogen), listed(bedBudget)];
+export const bedCalculations: readonly ListedCalculation[] = [
+  listed(availableNitrogen),
+  listed(bedBudget),
+  listed(spreadRate),
+  listed(spreadDepth),
+  listed(shareOut),
+];
 
 export { availableNitrogen } from './available-nitrogen.ts';
 export type { AvailableNitrogen, AvailableNitrogenInput, BySource, Dressing, Warmth } from './available-nitrogen-io.ts';
@@ -32,3 +41,15 @@ export {
   soilContactIds,
 } from './crops.ts';
 export { type BasisId, type KindId, kindIds, type WeatherId, weatherIds } from './release.ts';
+export { type ShareOut, type ShareOutInput, shareOut } from './share-out.ts';
+export { type SpreadDepth, type SpreadDepthInput, spreadDepth } from './spread-depth.ts';
+export { spreadRate } from './spread-rate.ts';
+export {
+  type LimitId,
+  limitIds,
+  type Prices,
+  type Product,
+  type ProductRate,
+  type SpreadRate,
+  type SpreadRateInput,
+} from './spread-rate-io.ts';

@@ -79,4 +79,5 @@ export const cliProblemsEn = {
   'problem.heap-size-unreadable':
     'The size “{found}” can’t be read. What would do: 1.2x1.2x1.2m, 4x4x4ft, 0.76m3, 1yd3, or the name of a bay that is written down.',
   'problem.bay-unmeasured': 'Nobody has written down how large the bay “{found}” is. What would do: 1.2x1.2x1.2m.',
+  'problem.nothing-wanted': 'None of the beds wants any: share by area, or say what each wants.',
 } as const;

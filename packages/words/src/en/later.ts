@@ -3,15 +3,24 @@ import { cropsEn } from './crops.ts';
 import { intervalEn } from './interval.ts';
 import { measureNextEn } from './measure-next.ts';
 import { sanitationEn } from './sanitation.ts';
+import { spreadEn } from './spread.ts';
+
+type Later = typeof bedEn &
+  typeof cropsEn &
+  typeof intervalEn &
+  typeof measureNextEn &
+  typeof sanitationEn &
+  typeof spreadEn;
 
 /**
  * What is said only by what is fetched when it is wanted: beds, safety, spreading, the check worth a minute. The first
  * screen is built without it.
  */
-export const laterEn: typeof bedEn & typeof cropsEn & typeof intervalEn & typeof measureNextEn & typeof sanitationEn = {
+export const laterEn: Later = {
   ...bedEn,
   ...cropsEn,
   ...intervalEn,
   ...measureNextEn,
   ...sanitationEn,
+  ...spreadEn,
 };

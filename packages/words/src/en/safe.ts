@@ -33,4 +33,14 @@ export const safeEn = {
   'cli.safe.log.cured': 'how it cured: the warmest it was, and whether it is as warm as the air: "45C cool", warm',
   'cli.safe.log.wide': 'how wide it is at the foot: tells how much of it is cold skin',
   'cli.safe.log.rules': 'whose rules, such as us-organic,us-produce,eu-fertiliser,germany-2012',
+
+  'cli.spread':
+    'How much of what is on hand goes on a bed, and what stops more; what a layer comes to; a heap shared among beds.',
+  'cli.spread.stuff': 'what could go on, with what there is of it or without: compost=10barrows hen-manure',
+  'cli.spread.on': 'the crops and their areas: kale=10m2 leeks=5m2',
+  'cli.spread.price': 'prices of bought nutrients for a kilogram: n=1.2 p=1 k=0.8',
+  'cli.spread.deep': 'a layer so deep in place of what the crops want, over --area or --bed',
+  'cli.spread.over': 'beds of the daybook among which --share measures are shared',
+  'cli.spread.share': 'whole measures to share among --over',
+  'cli.spread.by': 'share by what each bed is short of, in place of by area',
 } as const;

@@ -113,7 +113,7 @@ function releasesOf({ put = [], warmth, ownSizes }: BedBudgetInput): Outcome<rea
   return good(releases);
 }
 
-interface Asked {
+export interface Asked {
   readonly input: unknown;
   readonly leftOut: BedRecords['leftOut'];
   readonly unknown: BedRecords['unknown'];
@@ -122,7 +122,7 @@ interface Asked {
 const nothing: BedRecords = { area_m2: undefined, crops: [], put: [], soilTest: {}, leftOut: [], unknown: [] };
 
 /** What was typed, over what the daybook knows of the bed. */
-function readAsked(
+export function readAsked(
   typed: readonly string[],
   options: BedBudgetOptions,
   holding: Holding,

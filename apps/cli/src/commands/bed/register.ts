@@ -2,10 +2,9 @@ import type { Command } from 'commander';
 import type { Register } from '../../register.ts';
 import { bedBudgetCommand } from './budget.ts';
 
-/** The commands under `loamwright bed`. */
-export function registerBed(bed: Command, { under, say, run }: Register): void {
-  under(bed, 'budget', 'cli.bed.budget')
-    .argument('[crops...]', say('cli.bed.budget.crops'))
+/** What a bed is, has and had: for every command that asks how much goes on it. */
+export function bedOptions(on: Command, say: Register['say']): Command {
+  return on
     .option('--bed <name>', say('cli.bed.budget.bed'))
     .option('--area <area>', say('cli.bed.budget.area'))
     .option('--put <stuff...>', say('cli.bed.budget.put'))
@@ -16,7 +15,12 @@ export function registerBed(bed: Command, { under, say, run }: Register): void {
     .option('--before <crops...>', say('cli.bed.budget.before'))
     .option('--soil <results...>', say('cli.bed.budget.soil'))
     .option('--sandy', say('cli.bed.budget.sandy'))
-    .option('--by-harvest', say('cli.bed.budget.byHarvest'))
+    .option('--by-harvest', say('cli.bed.budget.byHarvest'));
+}
+
+/** The commands under `loamwright bed`. */
+export function registerBed(bed: Command, { under, say, run }: Register): void {
+  bedOptions(under(bed, 'budget', 'cli.bed.budget').argument('[crops...]', say('cli.bed.budget.crops')), say)
     .option('--fertiliser <grades...>', say('cli.bed.budget.fertiliser'))
     .option('--soil-temp <temperature>', say('cli.bed.budget.soilTemp'))
     .option('--days <days>', say('cli.bed.budget.days'))

@@ -8,6 +8,7 @@ import { measureLaws } from './measure-laws.ts';
 import { mixLaws } from './mix-laws.ts';
 import { pailLaws } from './pail-laws.ts';
 import { sanitationLaws } from './sanitation-laws.ts';
+import { spreadLaws } from './spread-laws.ts';
 
 /** The laws of every calculation, by its id: one that stands in the catalogue stands here. */
 export const lawTable: Readonly<Record<string, LawsOf>> = {
@@ -19,5 +20,6 @@ export const lawTable: Readonly<Record<string, LawsOf>> = {
   ...blendLaws,
   ...intervalLaws,
   ...sanitationLaws,
+  ...spreadLaws,
   ...bedLaws,
 };

@@ -1,0 +1,82 @@
+import { z } from 'zod';
+import { bad, type Calculation, good, type Outcome } from '../catalogue/index.ts';
+
+/** A bed that is to get a share. */
+export interface ShareBed {
+  readonly name: string;
+  readonly area_m2: number;
+  /** What it wants beside the others, in any unit; left out, all share by area. */
+  readonly want?: number | undefined;
+}
+
+export interface ShareOutInput {
+  /** Whole measures there are. */
+  readonly measures: number;
+  readonly beds: readonly ShareBed[];
+  readonly by: 'area' | 'need';
+}
+
+export interface ShareOut {
+  /** Whole measures for each bed, in the order given; together all there are. */
+  readonly beds: readonly { readonly name: string; readonly count: number; readonly exact: number }[];
+}
+
+/** By largest remainders (Hamilton's method): whole measures whose sum is what there is. */
+function run({ measures, beds, by }: ShareOutInput): Outcome<ShareOut> {
+  const weights = beds.map(({ area_m2, want }) => (by === 'need' ? (want ?? 0) : area_m2));
+  const sum = weights.reduce((all, weight) => all + weight, 0);
+  if (sum <= 0) return bad({ code: 'nothing-wanted', path: 'beds', found: '0', wanted: '' });
+  const exact = weights.map((weight) => (measures * weight) / sum);
+  const floors = exact.map(Math.floor);
+  const left = measures - floors.reduce((all, count) => all + count, 0);
+  const next = new Set(
+    exact
+      .map((share, i) => ({ i, rest: share - (floors[i] ?? 0) }))
+      .toSorted((a, b) => b.rest - a.rest || a.i - b.i)
+      .slice(0, Math.round(left))
+      .map(({ i }) => i),
+  );
+  return good({
+    beds: beds.map(({ name }, i) => ({
+      name,
+      count: (floors[i] ?? 0) + (next.has(i) ? 1 : 0),
+      exact: exact[i] ?? 0,
+    })),
+  });
+}
+
+/** Whole measures of a heap shared among beds, by area or by need. */
+export const shareOut: Calculation<ShareOutInput, ShareOut> = {
+  id: 'share-out',
+  title: 'A heap shared among beds',
+  summary:
+    'Shares whole measures, such as barrows, among beds by their area or by what they want, by largest remainders: none is left over and none is cut.',
+  input: z.strictObject({
+    measures: z.int().min(1).max(100_000),
+    beds: z
+      .array(
+        z.strictObject({
+          name: z.string().min(1).max(120),
+          area_m2: z.number().min(0.01).max(100_000),
+          want: z.number().min(0).max(1e9).optional(),
+        }),
+      )
+      .min(1)
+      .max(200),
+    by: z.enum(['area', 'need']),
+  }),
+  output: z.strictObject({
+    beds: z.array(z.strictObject({ name: z.string(), count: z.number().min(0), exact: z.number().min(0) })),
+  }),
+  sources: [{ source: 'own-judgement', place: 'largest remainders, as seats are shared', mark: 'derived' }],
+  cautions: [],
+  example: {
+    measures: 14,
+    beds: [
+      { name: 'Top bed', area_m2: 10 },
+      { name: 'Wall bed', area_m2: 6 },
+    ],
+    by: 'area',
+  },
+  run,
+};

@@ -1,0 +1,104 @@
+import fc from 'fast-check';
+import { expect } from 'vitest';
+import { shareOut } from '../../bed/share-out.ts';
+import { spreadDepth } from '../../bed/spread-depth.ts';
+import { spreadRate } from '../../bed/spread-rate.ts';
+import type { SpreadRateInput } from '../../bed/spread-rate-io.ts';
+import { expectNoLess, type LawsOf, law, RUNS_OF_A_SOLVER, scaleLaw } from './law.ts';
+
+const classes = ['low', 'medium', 'optimum', 'high', 'excessive'] as const;
+
+const beds: fc.Arbitrary<SpreadRateInput> = fc
+  .record({
+    crop: fc.constantFrom('kale', 'leek', 'carrot', 'tomato'),
+    area_m2: fc.double({ min: 4, max: 60, noNaN: true }),
+    products: fc.subarray(['finished-compost', 'hen-manure', 'grass-clippings', 'goat-bedding'], { minLength: 1 }),
+    phosphorusClass: fc.constantFrom(...classes),
+  })
+  .map(({ crop, area_m2, products, phosphorusClass }) => ({
+    crops: [{ crop, area_m2 }],
+    products: products.map((material) => ({ material, measure: 'bucket-20l' })),
+    soilTest: { phosphorusClass },
+  }));
+
+export const spreadLaws: Readonly<Record<string, LawsOf>> = {
+  'spread-rate': {
+    scale: 'no scale law because what goes on is told in whole halves of a measure',
+    others: [
+      law(spreadRate, {
+        says: 'soil with more phosphorus never gets more of it',
+        runs: RUNS_OF_A_SOLVER,
+        cases: beds,
+        inputs: (input) => classes.map((phosphorusClass) => ({ ...input, soilTest: { phosphorusClass } })),
+        expects: (answers) => {
+          const laid = answers.map(({ after }) =>
+            after.supplied.reduce((sum, { allPhosphate_kg }) => sum + (allPhosphate_kg?.p50 ?? 0), 0),
+          );
+          // Low and medium have no limit, optimum and high one harvest.
+          const [low = 0, , optimum = 0, , excessive = 0] = laid;
+          expectNoLess(low, optimum, 'phosphorus');
+          expectNoLess(optimum, excessive, 'phosphorus');
+          expect(excessive).toBe(0);
+        },
+      }),
+      law(spreadRate, {
+        says: 'more on hand never leaves more nitrogen short, but for half a measure',
+        runs: RUNS_OF_A_SOLVER,
+        cases: fc.tuple(beds, fc.integer({ min: 1, max: 20 })),
+        inputs: ([input, count]) =>
+          [count, count + 5].map((there) => ({
+            ...input,
+            products: input.products.map((one) => ({ ...one, onHand: { measure: 'bucket-20l', count: there } })),
+          })),
+        expects: ([less, more]) => {
+          expectNoLess((less?.short_kg.p50 ?? Number.NaN) + HALF_BUCKET_KG, more?.short_kg.p50 ?? Number.NaN, 'short');
+        },
+      }),
+    ],
+  },
+  'spread-depth': {
+    scale: scaleLaw(spreadDepth, {
+      says: 'so many times the area takes so many times as much, with the same on each hectare',
+      cases: fc.record({
+        material: fc.constantFrom('finished-compost', 'leaf-mould', 'goat-bedding'),
+        area_m2: fc.double({ min: 1, max: 500, noNaN: true }),
+        depth_m: fc.double({ min: 0.002, max: 0.3, noNaN: true }),
+      }),
+      times: (input, by) => ({ ...input, area_m2: Number(input.area_m2) * by }),
+      alsoAmounts: ['count'],
+    }),
+    others: [
+      law(spreadDepth, {
+        says: 'a deeper layer never brings less phosphorus',
+        cases: fc.tuple(fc.double({ min: 0.002, max: 0.3, noNaN: true }), fc.double({ min: 0, max: 0.3, noNaN: true })),
+        inputs: ([depth_m, more]) =>
+          [depth_m, depth_m + more].map((deep) => ({ material: 'finished-compost', area_m2: 10, depth_m: deep })),
+        expects: ([shallow, deep]) => {
+          expectNoLess(deep?.phosphorus_years.p50 ?? Number.NaN, shallow?.phosphorus_years.p50 ?? Number.NaN, 'years');
+        },
+      }),
+    ],
+  },
+  'share-out': {
+    scale: 'no scale law because whole measures are shared',
+    others: [
+      law(shareOut, {
+        says: 'all of it is shared, and no bed is off its exact share by a measure',
+        cases: fc.tuple(
+          fc.integer({ min: 1, max: 500 }),
+          fc.array(fc.double({ min: 0.1, max: 200, noNaN: true }), { minLength: 1, maxLength: 20 }),
+        ),
+        inputs: ([measures, areas]) => [
+          { measures, by: 'area' as const, beds: areas.map((area_m2, i) => ({ name: `bed ${i}`, area_m2 })) },
+        ],
+        expects: ([answer], [measures]) => {
+          expect(answer?.beds.reduce((sum, { count }) => sum + count, 0)).toBe(measures);
+          for (const { count, exact } of answer?.beds ?? []) expect(Math.abs(count - exact)).toBeLessThanOrEqual(1);
+        },
+      }),
+    ],
+  },
+};
+
+/** A half bucket of the richest of the stuffs holds less nitrogen than this. */
+const HALF_BUCKET_KG = 0.3;
