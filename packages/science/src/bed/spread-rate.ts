@@ -314,8 +314,8 @@ function worthOf({ prices }: SpreadRateInput, before: BedBudget, after: BedBudge
   const saved = (id: keyof typeof by, at: keyof Estimate): number =>
     Math.max(0, before.elements[id].short_kg[at] - after.elements[id].short_kg[at]) * (by[id] ?? 0);
   const sum = (at: keyof Estimate): number => saved('nitrogen', at) + saved('phosphate', at) + saved('potash', at);
-  const [p10 = 0, p50 = 0, p90 = 0] = [sum('p10'), sum('p50'), sum('p90')].toSorted((a, b) => a - b);
-  return { worth: { p10, p50, p90 } };
+  const all = [sum('p10'), sum('p50'), sum('p90')];
+  return { worth: { p10: Math.min(...all), p50: sum('p50'), p90: Math.max(...all) } };
 }
 
 /** How much of what is on hand goes on a bed, and what stops more. */
