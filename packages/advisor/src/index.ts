@@ -24,6 +24,7 @@ export {
   type MadeOf,
   type SeriesPoint,
 } from './heap-report.ts';
+export { beanSteps, beanWords, type InputReport, inputReport } from './inputs-report.ts';
 export { type IntervalReport, intervalReport } from './interval-report.ts';
 export { laid, partFills, scaled } from './laid.ts';
 export { type FactWords, type MaterialReport, materialReport } from './material-report.ts';

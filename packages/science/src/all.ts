@@ -2,6 +2,7 @@ import { bedCalculations } from './bed/index.ts';
 import { blendCalculations } from './blend/index.ts';
 import type { ListedCalculation } from './catalogue/index.ts';
 import { heapCalculations } from './heap/index.ts';
+import { inputCalculations } from './inputs/index.ts';
 import { intervalCalculations } from './interval/index.ts';
 import { materialCalculations } from './material/index.ts';
 import { measureNextCalculations } from './measure-next/index.ts';
@@ -17,6 +18,7 @@ export const catalogue: readonly ListedCalculation[] = [
   ...pailCalculations,
   ...heapCalculations,
   ...blendCalculations,
+  ...inputCalculations,
   ...intervalCalculations,
   ...sanitationCalculations,
   ...bedCalculations,

@@ -7,6 +7,7 @@ export * from './catalogue/index.ts';
 export * from './caution/index.ts';
 export * from './estimate/index.ts';
 export * from './heap/index.ts';
+export * from './inputs/index.ts';
 export * from './interval/index.ts';
 export * from './material/index.ts';
 export * from './measure-next/index.ts';

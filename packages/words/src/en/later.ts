@@ -1,5 +1,6 @@
 import { bedEn } from './bed.ts';
 import { cropsEn } from './crops.ts';
+import { inputsEn } from './inputs.ts';
 import { intervalEn } from './interval.ts';
 import { measureNextEn } from './measure-next.ts';
 import { sanitationEn } from './sanitation.ts';
@@ -7,6 +8,7 @@ import { spreadEn } from './spread.ts';
 
 type Later = typeof bedEn &
   typeof cropsEn &
+  typeof inputsEn &
   typeof intervalEn &
   typeof measureNextEn &
   typeof sanitationEn &
@@ -19,6 +21,7 @@ type Later = typeof bedEn &
 export const laterEn: Later = {
   ...bedEn,
   ...cropsEn,
+  ...inputsEn,
   ...intervalEn,
   ...measureNextEn,
   ...sanitationEn,

@@ -43,4 +43,18 @@ export const safeEn = {
   'cli.spread.over': 'beds of the daybook among which --share measures are shared',
   'cli.spread.share': 'whole measures to share among --over',
   'cli.spread.by': 'share by what each bed is short of, in place of by area',
+
+  'cli.safe.input': 'May this go in? Allowed, only hot, after a wait, after a test, or never, with the reason.',
+  'cli.safe.input.stuff': 'what it is, such as "dog mess", grass-clippings, "tomatoes with blight"',
+  'cli.safe.input.heap': 'hot (with a log), slow (if not said), fed (by and by) or worms',
+  'cli.safe.input.sprayed': 'nothing, fertiliser, weed-killer, insecticide-fungicide, persistent or unknown',
+  'cli.safe.input.mowings': 'mowings left lying since',
+  'cli.safe.input.weeks': 'weeks since',
+  'cli.safe.beans': 'The test with beans for lasting weed-killers: how it is done; with --hurt, what it showed.',
+  'cli.safe.beans.hurt': 'how hurt the newest leaves are in the suspect pots: none, slight, moderate or severe',
+  'cli.safe.beans.pots': 'pots with the suspect stuff; 4 if not said',
+  'cli.safe.beans.controls': 'pots of potting mix alone; 4 if not said',
+  'cli.safe.beans.controlsHurt': 'the pots of potting mix alone are hurt as well',
+  'cli.safe.beans.weeks': 'weeks since sowing; 3 if not said',
+  'cli.safe.beans.parts': 'parts of the suspect stuff to one of potting mix; 2 if not said',
 } as const;

@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import type { Register } from '../../register.ts';
 import { safeHarvest } from './harvest.ts';
+import { safeBeans, safeInput } from './input.ts';
 import { safeHeap, safeLog } from './log.ts';
 
 /** The commands under `loamwright safe`. */
@@ -43,4 +44,21 @@ export function registerSafe(safe: Command, { under, say, run }: Register): void
       .option('--turned <days>', say('cli.safe.log.turned'))
       .option('--edges <readings>', say('cli.safe.log.edges')),
   ).action((readings, options) => run(options, async (session) => safeLog(readings, options, session)));
+
+  under(safe, 'input', 'cli.safe.input')
+    .argument('<stuff>', say('cli.safe.input.stuff'))
+    .option('--heap <kind>', say('cli.safe.input.heap'))
+    .option('--sprayed <what>', say('cli.safe.input.sprayed'))
+    .option('--mowings <count>', say('cli.safe.input.mowings'))
+    .option('--weeks <count>', say('cli.safe.input.weeks'))
+    .action((stuff, options) => run(options, (session) => safeInput(stuff, options, session)));
+
+  under(safe, 'beans', 'cli.safe.beans')
+    .option('--hurt <how>', say('cli.safe.beans.hurt'))
+    .option('--pots <count>', say('cli.safe.beans.pots'))
+    .option('--controls <count>', say('cli.safe.beans.controls'))
+    .option('--controls-hurt', say('cli.safe.beans.controlsHurt'))
+    .option('--weeks <count>', say('cli.safe.beans.weeks'))
+    .option('--parts <count>', say('cli.safe.beans.parts'))
+    .action((options) => run(options, async (session) => safeBeans(options, session)));
 }

@@ -1,6 +1,7 @@
 import { bedLaws } from './bed-laws.ts';
 import { blendLaws } from './blend-laws.ts';
 import { heapLaws } from './heap-laws.ts';
+import { inputLaws } from './input-laws.ts';
 import { intervalLaws } from './interval-laws.ts';
 import type { LawsOf } from './law.ts';
 import { materialLaws } from './material-laws.ts';
@@ -18,6 +19,7 @@ export const lawTable: Readonly<Record<string, LawsOf>> = {
   ...pailLaws,
   ...heapLaws,
   ...blendLaws,
+  ...inputLaws,
   ...intervalLaws,
   ...sanitationLaws,
   ...spreadLaws,
