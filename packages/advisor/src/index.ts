@@ -58,6 +58,7 @@ export {
 } from './reading-words.ts';
 export { type SanitationReport, type SkinFound, sanitationReport } from './sanitation-report.ts';
 export { type SizeReport, sizeReport } from './size-report.ts';
+export { soilReport } from './soil-report.ts';
 export { layerReport, type SpreadReport, shareReport, spreadReport } from './spread-report.ts';
 export { type StockLine, type StockReport, stockReport } from './stock-report.ts';
 export { tradeOffWords } from './trade-off-words.ts';

@@ -2,6 +2,7 @@ import { type ListedCalculation, listed } from '../catalogue/index.ts';
 import { availableNitrogen } from './available-nitrogen.ts';
 import { bedBudget } from './bed-budget.ts';
 import { shareOut } from './share-out.ts';
+import { soilTestRead } from './soil-test.ts';
 import { spreadDepth } from './spread-depth.ts';
 import { spreadRate } from './spread-rate.ts';
 
@@ -12,6 +13,7 @@ export const bedCalculations: readonly ListedCalculation[] = [
   listed(spreadRate),
   listed(spreadDepth),
   listed(shareOut),
+  listed(soilTestRead),
 ];
 
 export { availableNitrogen } from './available-nitrogen.ts';
@@ -42,6 +44,16 @@ export {
 } from './crops.ts';
 export { type BasisId, type KindId, kindIds, type WeatherId, weatherIds } from './release.ts';
 export { type ShareOut, type ShareOutInput, shareOut } from './share-out.ts';
+export {
+  type SoilFigure,
+  type SoilMethod,
+  type SoilRead,
+  type SoilTestInput,
+  type SoilTestRead,
+  soilMethods,
+  soilTestRead,
+  soilUnits,
+} from './soil-test.ts';
 export { type SpreadDepth, type SpreadDepthInput, spreadDepth } from './spread-depth.ts';
 export { spreadRate } from './spread-rate.ts';
 export {

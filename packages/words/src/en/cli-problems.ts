@@ -80,4 +80,6 @@ export const cliProblemsEn = {
     'The size “{found}” can’t be read. What would do: 1.2x1.2x1.2m, 4x4x4ft, 0.76m3, 1yd3, or the name of a bay that is written down.',
   'problem.bay-unmeasured': 'Nobody has written down how large the bay “{found}” is. What would do: 1.2x1.2x1.2m.',
   'problem.nothing-wanted': 'None of the beds wants any: share by area, or say what each wants.',
+  'problem.soil-unreadable':
+    '“{found}” is no figure of a soil test. What would do: p=84ppm, k=300lb/ac, p2o5=190mg/kg.',
 } as const;

@@ -6,6 +6,7 @@ import { needsEn } from './needs.ts';
 import { safeEn } from './safe.ts';
 import { serverEn } from './server.ts';
 import { sizeEn } from './size.ts';
+import { soilTestEn } from './soil-test.ts';
 
 /** What only the command line, the server and the written pages say. The app is built without it (`no-desk.ts`). */
 export const deskEn: typeof apiEn &
@@ -15,7 +16,8 @@ export const deskEn: typeof apiEn &
   typeof needsEn &
   typeof safeEn &
   typeof serverEn &
-  typeof sizeEn = {
+  typeof sizeEn &
+  typeof soilTestEn = {
   ...apiEn,
   ...bedDeskEn,
   ...calculationsEn,
@@ -24,4 +26,5 @@ export const deskEn: typeof apiEn &
   ...safeEn,
   ...serverEn,
   ...sizeEn,
+  ...soilTestEn,
 };

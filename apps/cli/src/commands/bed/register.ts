@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import type { Register } from '../../register.ts';
 import { bedBudgetCommand } from './budget.ts';
+import { bedTest } from './soil-test.ts';
 
 /** What a bed is, has and had: for every command that asks how much goes on it. */
 export function bedOptions(on: Command, say: Register['say']): Command {
@@ -27,4 +28,9 @@ export function registerBed(bed: Command, { under, say, run }: Register): void {
     .option('--size <size...>', say('cli.option.size'))
     .option('--full', say('cli.bed.budget.full'))
     .action((crops, options) => run(options, (session) => bedBudgetCommand(crops, options, session)));
+
+  under(bed, 'test', 'cli.bed.test')
+    .argument('<figures...>', say('cli.bed.test.figures'))
+    .option('--method <method>', say('cli.bed.test.method'))
+    .action((figures, options) => run(options, async (session) => bedTest(figures, options, session)));
 }

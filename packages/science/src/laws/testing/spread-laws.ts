@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
+import { classIds } from '../../bed/budget-parameters.ts';
 import { shareOut } from '../../bed/share-out.ts';
+import { soilMethods, soilTestRead } from '../../bed/soil-test.ts';
 import { spreadDepth } from '../../bed/spread-depth.ts';
 import { spreadRate } from '../../bed/spread-rate.ts';
 import type { SpreadRateInput } from '../../bed/spread-rate-io.ts';
@@ -75,6 +77,28 @@ export const spreadLaws: Readonly<Record<string, LawsOf>> = {
           [depth_m, depth_m + more].map((deep) => ({ material: 'finished-compost', area_m2: 10, depth_m: deep })),
         expects: ([shallow, deep]) => {
           expectNoLess(deep?.phosphorus_years.p50 ?? Number.NaN, shallow?.phosphorus_years.p50 ?? Number.NaN, 'years');
+        },
+      }),
+    ],
+  },
+  'soil-test-read': {
+    scale: 'no scale law because a class is no amount',
+    others: [
+      law(soilTestRead, {
+        says: 'more of it in the soil never reads as a lower class',
+        cases: fc.tuple(
+          fc.constantFrom(...soilMethods),
+          fc.double({ min: 0, max: 1000, noNaN: true }),
+          fc.double({ min: 0, max: 1000, noNaN: true }),
+          fc.constantFrom('phosphorus' as const, 'potassium' as const),
+        ),
+        inputs: ([method, value, more, element]) =>
+          [value, value + more].map((figure) => ({
+            figures: [{ element, value: figure, unit: 'ppm' as const, method }],
+          })),
+        expects: ([less, greater]) => {
+          const grade = (answer: typeof less): number => classIds.indexOf(answer?.figures[0]?.taken ?? 'low');
+          expectNoLess(grade(greater), grade(less), 'class');
         },
       }),
     ],

@@ -1,0 +1,75 @@
+import { soilReport } from '@loamwright/advisor';
+import {
+  bad,
+  check,
+  createDraws,
+  good,
+  type Outcome,
+  type SoilFigure,
+  type SoilMethod,
+  type SoilTestInput,
+  soilMethods,
+  soilTestRead,
+  soilUnits,
+} from '@loamwright/science';
+import type { Answer } from '../../answer.ts';
+import { allOf, readOneOf } from '../../blend.ts';
+import type { Session } from '../../session.ts';
+import { page } from '../../text.ts';
+import { cautionText } from '../heap.ts';
+
+export interface BedTestOptions {
+  readonly method?: string | undefined;
+}
+
+const names: Readonly<Record<string, Pick<SoilFigure, 'element' | 'asOxide'>>> = {
+  p: { element: 'phosphorus' },
+  k: { element: 'potassium' },
+  p2o5: { element: 'phosphorus', asOxide: true },
+  k2o: { element: 'potassium', asOxide: true },
+};
+
+const figure = /^(p2o5|k2o|p|k)\s*=\s*(\d+(?:[.,]\d+)?)\s*([a-z/]*)$/iu;
+const units: Readonly<Record<string, string>> = {
+  'lb/acre': 'lb/ac',
+  'lbs/acre': 'lb/ac',
+  'lbs/ac': 'lb/ac',
+  'mg/l': 'mg/L',
+};
+
+/** `loamwright bed test`: what a soil test says, as labs print it. */
+export function bedTest(typed: readonly string[], { method }: BedTestOptions, session: Session): Outcome<Answer> {
+  const known = method === undefined ? good(undefined) : readOneOf(method, soilMethods, '--method');
+  const read = typed.map((text) => readFigureOf(text, known.ok ? known.value : undefined));
+  const problems = allOf(known, ...read);
+  if (problems.length > 0) return bad(...problems);
+  const input = check<SoilTestInput>(soilTestRead.input, {
+    figures: read.flatMap((one) => (one.ok ? [one.value] : [])),
+  });
+  if (!input.ok) return input;
+  const found = soilTestRead.run(input.value, { draws: createDraws() });
+  if (!found.ok) return found;
+  const { speaker, terminal } = session;
+  const printed = typed.map((text) => text.slice(text.indexOf('=') + 1).trim());
+  const said = soilReport(found.value, printed).map((one): [string] => [speaker.tell(one)]);
+  return good({
+    value: { input: input.value, ...found.value },
+    text: [page(terminal.columns, ...said), cautionText(['local-rules'], speaker, terminal.columns)].join('\n\n'),
+  });
+}
+
+/** `p=84ppm`, `k=300 lb/ac`, `p2o5=190`. Problem: `soil-unreadable`. */
+function readFigureOf(text: string, method: SoilMethod | undefined): Outcome<SoilFigure> {
+  const [, name = '', value = '', unit = ''] = figure.exec(text.trim()) ?? [];
+  const of = names[name.toLowerCase()];
+  const typed = unit.toLowerCase();
+  const known = soilUnits.find((one) => one === (units[typed] ?? typed));
+  if (of === undefined || (unit !== '' && known === undefined))
+    return bad({ code: 'soil-unreadable', path: 'figures', found: text.slice(0, 60), wanted: '' });
+  return good({
+    ...of,
+    value: Number(value.replace(',', '.')),
+    ...(known !== undefined && { unit: known }),
+    ...(method !== undefined && { method }),
+  });
+}
