@@ -10,6 +10,7 @@ const Bins = lazy(() => import('../screens/bins/Bins.tsx'));
 const Mix = lazy(() => import('../screens/mix/Mix.tsx'));
 const Card = lazy(() => import('../screens/card/Card.tsx'));
 const Heaps = lazy(() => import('../screens/heaps/Heaps.tsx'));
+const Harvest = lazy(() => import('../screens/harvest/Harvest.tsx'));
 const Heap = lazy(() => import('../screens/heap/Heap.tsx'));
 const Potting = lazy(() => import('../screens/blend/Potting.tsx'));
 const FillBed = lazy(() => import('../screens/blend/FillBed.tsx'));
@@ -40,6 +41,8 @@ function pageFor(first: string, path: readonly string[]): ReactNode {
       return <Material key={path.join('/')} id={second} page={third ?? ''} />;
     case 'daybook':
       return <Daybook entry={second} page={third} />;
+    case 'harvest':
+      return <Harvest />;
     case 'potting':
       return <Potting />;
     case 'fill-bed':

@@ -139,6 +139,7 @@ export const blendEn = {
     'parts of your own: compost=1 "leaf mould=2" sand=1; also loam, worm-castings, charcoal, perlite, coir',
   'cli.blend.have': 'what there is: compost=2buckets sand=40L',
   'cli.blend.measure': 'the measure to tell amounts in',
+  'app.bins.harvest': 'When to harvest after manure',
   'app.bins.potting': 'A potting mix of your compost',
   'app.bins.fillBed': 'Fill a raised bed',
   'app.potting.question': 'What do I stir together for these pots?',

@@ -91,6 +91,9 @@ export default function BinsPage(): ReactNode {
         </a>
       </p>
       <p>
+        <a className="word" href={to('harvest')}>
+          {speaker.say('app.bins.harvest')}
+        </a>
         <a className="word" href={to('potting')}>
           {speaker.say('app.bins.potting')}
         </a>

@@ -1,0 +1,47 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect } from 'vitest';
+import { answer, asks, begin, keptOffline } from './app-steps.ts';
+import { journey, launch, openPhone } from './chromium.ts';
+import { type Served, serve } from './serve.ts';
+
+describe('from spreading to harvest', () => {
+  let browser: Browser;
+  let served: Served;
+  beforeAll(async () => {
+    [browser, served] = await Promise.all([launch(), serve()]);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await served?.stop();
+  });
+
+  journey('tells with no signal whether a day will do, and refuses days that cannot be', async () => {
+    const { page, errors, close } = await openPhone(browser);
+    await page.goto(served.address);
+    await begin(page, '°C, litres, metres');
+    await keptOffline(page);
+    await page.context().setOffline(true);
+    await page.getByRole('link', { name: 'When to harvest after manure' }).click();
+    await asks(page, 'When may I harvest after this went on?');
+    // Nothing was said yet: it says what is missing.
+    expect(await answer(page)).toContain('the day from which they count is not known');
+
+    await page.getByLabel('Worked in on').fill('2026-03-01');
+    await page.getByText('Not before 29 June 2026').waitFor();
+    await page.getByLabel('Harvest on').fill('2026-06-20');
+    // 7 CFR 205.203(c)(1): 120 days where it touches the soil, 90 where it does not.
+    await page.getByText('Not on 20 June 2026: that is 111 days after 1 March 2026').waitFor();
+    await page.getByRole('radio', { name: 'stays clear of the soil' }).check({ force: true });
+    await page.getByText('Yes: by the US organic rule').waitFor();
+    expect(await page.locator('main').textContent()).toContain('ask your own authority');
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+
+    await page.getByLabel('Spread on').fill('2026-04-01');
+    await page.getByRole('alert').waitFor();
+    expect(await answer(page)).toContain('not before');
+    await page.getByLabel('Spread on').fill('');
+    await page.getByText('Yes: by the US organic rule').waitFor();
+    expect(errors.filter((error) => !error.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
+    await close();
+  });
+});
