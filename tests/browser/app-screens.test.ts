@@ -27,6 +27,7 @@ function screens(heap: string, entry: string): readonly Screen[] {
     at('bins/mix?sheet=judged%3Amoisture_pctWet', 'dialog svg'),
     at('bins/card', '.steps-down li'),
     at('bins/card?sheet=built', 'dialog .field'),
+    at('harvest', '.choices'),
     at('potting', '.picture svg'),
     at('potting?sheet=pots', 'dialog .steps'),
     at('potting?sheet=compost', 'dialog .field'),
