@@ -27,6 +27,7 @@ export {
 export { beanSteps, beanWords, type InputReport, inputReport } from './inputs-report.ts';
 export { type IntervalReport, intervalReport } from './interval-report.ts';
 export { laid, partFills, scaled } from './laid.ts';
+export { limeReport } from './lime-report.ts';
 export { type FactWords, type MaterialReport, materialReport } from './material-report.ts';
 export type { ChangeWords } from './material-words.ts';
 export { type FirstChecks, firstChecks, measureNextWords } from './measure-next-report.ts';

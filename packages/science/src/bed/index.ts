@@ -1,6 +1,7 @@
 import { type ListedCalculation, listed } from '../catalogue/index.ts';
 import { availableNitrogen } from './available-nitrogen.ts';
 import { bedBudget } from './bed-budget.ts';
+import { limeRate } from './lime-rate.ts';
 import { shareOut } from './share-out.ts';
 import { soilTestRead } from './soil-test.ts';
 import { spreadDepth } from './spread-depth.ts';
@@ -14,6 +15,7 @@ export const bedCalculations: readonly ListedCalculation[] = [
   listed(spreadDepth),
   listed(shareOut),
   listed(soilTestRead),
+  listed(limeRate),
 ];
 
 export { availableNitrogen } from './available-nitrogen.ts';
@@ -42,6 +44,7 @@ export {
   saltYield_pct,
   soilContactIds,
 } from './crops.ts';
+export { type LimeRate, type LimeRateInput, limeRate, limeStuffs, textureIds } from './lime-rate.ts';
 export { type BasisId, type KindId, kindIds, type WeatherId, weatherIds } from './release.ts';
 export { type ShareOut, type ShareOutInput, shareOut } from './share-out.ts';
 export {

@@ -2,6 +2,7 @@ import { apiEn } from './api.ts';
 import { bedDeskEn } from './bed-desk.ts';
 import { calculationsEn } from './calculations.ts';
 import { cliEn } from './cli.ts';
+import { limeEn } from './lime.ts';
 import { needsEn } from './needs.ts';
 import { safeEn } from './safe.ts';
 import { serverEn } from './server.ts';
@@ -13,6 +14,7 @@ export const deskEn: typeof apiEn &
   typeof bedDeskEn &
   typeof calculationsEn &
   typeof cliEn &
+  typeof limeEn &
   typeof needsEn &
   typeof safeEn &
   typeof serverEn &
@@ -22,6 +24,7 @@ export const deskEn: typeof apiEn &
   ...bedDeskEn,
   ...calculationsEn,
   ...cliEn,
+  ...limeEn,
   ...needsEn,
   ...safeEn,
   ...serverEn,

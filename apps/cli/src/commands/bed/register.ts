@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import type { Register } from '../../register.ts';
 import { bedBudgetCommand } from './budget.ts';
+import { bedLime } from './lime.ts';
 import { bedTest } from './soil-test.ts';
 
 /** What a bed is, has and had: for every command that asks how much goes on it. */
@@ -33,4 +34,15 @@ export function registerBed(bed: Command, { under, say, run }: Register): void {
     .argument('<figures...>', say('cli.bed.test.figures'))
     .option('--method <method>', say('cli.bed.test.method'))
     .action((figures, options) => run(options, async (session) => bedTest(figures, options, session)));
+
+  under(bed, 'lime', 'cli.bed.lime')
+    .option('--ph <figure>', say('cli.bed.lime.ph'))
+    .option('--texture <texture>', say('cli.bed.lime.texture'))
+    .option('--buffer <reading>', say('cli.bed.lime.buffer'))
+    .option('--to <figure>', say('cli.bed.lime.to'))
+    .option('--ash', say('cli.bed.lime.ash'))
+    .option('--value <percent>', say('cli.bed.lime.value'))
+    .option('--area <area>', say('cli.bed.lime.area'))
+    .option('--crops <crops...>', say('cli.bed.lime.crops'))
+    .action((options) => run(options, async (session) => bedLime(options, session)));
 }

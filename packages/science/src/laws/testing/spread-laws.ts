@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { classIds } from '../../bed/budget-parameters.ts';
+import { limeRate, limeStuffs, textureIds } from '../../bed/lime-rate.ts';
 import { shareOut } from '../../bed/share-out.ts';
 import { soilMethods, soilTestRead } from '../../bed/soil-test.ts';
 import { spreadDepth } from '../../bed/spread-depth.ts';
@@ -99,6 +100,36 @@ export const spreadLaws: Readonly<Record<string, LawsOf>> = {
         expects: ([less, greater]) => {
           const grade = (answer: typeof less): number => classIds.indexOf(answer?.figures[0]?.taken ?? 'low');
           expectNoLess(grade(greater), grade(less), 'class');
+        },
+      }),
+    ],
+  },
+  'lime-rate': {
+    scale: scaleLaw(limeRate, {
+      says: 'so many times the area wants so many times as much, as much on each square metre',
+      cases: fc.record({
+        pH: fc.double({ min: 4, max: 8, noNaN: true }),
+        stuff: fc.constantFrom(...limeStuffs),
+        texture: fc.constantFrom(...textureIds),
+        area_m2: fc.double({ min: 1, max: 100, noNaN: true }),
+      }),
+      times: (input, by) => ({ ...input, area_m2: input.area_m2 * by }),
+    }),
+    others: [
+      law(limeRate, {
+        says: 'a sourer soil of the same texture never wants less, and ash never passes its ceiling',
+        cases: fc.tuple(
+          fc.double({ min: 3, max: 8, noNaN: true }),
+          fc.double({ min: 0, max: 3, noNaN: true }),
+          fc.constantFrom(...textureIds),
+          fc.constantFrom(...limeStuffs),
+        ),
+        inputs: ([pH, more, texture, stuff]) =>
+          [pH, Math.min(8, pH + more)].map((one) => ({ pH: one, texture, stuff, area_m2: 10 })),
+        expects: ([sour, sweet]) => {
+          expectNoLess(sour?.stuff_kgPerM2.p50 ?? Number.NaN, sweet?.stuff_kgPerM2.p50 ?? Number.NaN, 'lime');
+          if (sour?.ashCeiling_kgPerM2 !== undefined)
+            expectNoLess(sour.ashCeiling_kgPerM2.high, sour.stuff_kgPerM2.p90, 'ceiling');
         },
       }),
     ],

@@ -1,0 +1,51 @@
+import type { LimeRate, LimeRateInput, Quantity } from '@loamwright/science';
+import type { Figure, Saying } from '@loamwright/words';
+import { area, mass, say, sayOf } from './saying.ts';
+
+/** Lime or ash for a bed, in sentences. */
+export function limeReport(asked: LimeRateInput, found: LimeRate): readonly Saying[] {
+  const isAsh = asked.stuff === 'wood-ash';
+  return [
+    answerOf(asked, found),
+    ...(found.verdict === 'give' ? giveWords(asked, found) : []),
+    ...(isAsh ? [say('lime.ash.rule')] : []),
+    say('lime.again'),
+  ];
+}
+
+function answerOf({ stuff, area_m2 }: LimeRateInput, { verdict, stuff_kg, stuff_kgPerM2, notes }: LimeRate): Saying {
+  const places = {
+    stuff: sayOf('lime.stuff', stuff),
+    kg: mass(stuff_kg),
+    each: mass(stuff_kgPerM2),
+    area: area(area_m2),
+  };
+  if (verdict !== 'none') return sayOf('lime.answer', verdict, places);
+  if (stuff === 'limestone') return say('lime.answer.none-lime');
+  return notes.includes('ash-not-here') ? say('lime.answer.none-crop') : say('lime.answer.none', places);
+}
+
+function giveWords({ area_m2 }: LimeRateInput, found: LimeRate): readonly Saying[] {
+  const { ashCeiling_kgPerM2: ceiling, limestone_kgPerM2: each } = found;
+  const whole = { p10: each.p10 * area_m2, p50: each.p50 * area_m2, p90: each.p90 * area_m2 };
+  return [
+    ...(found.stuff_kg.p10 < found.stuff_kg.p90
+      ? [say('lime.range', { range: ranged(found.stuff_kg), limestone: mass(whole) })]
+      : []),
+    sayOf('lime.by', found.by),
+    ...found.notes.map((id) =>
+      sayOf('lime.note', id, {
+        dressings: found.dressings,
+        low: mass((ceiling?.low ?? 0) * 100),
+        high: mass((ceiling?.high ?? 0) * 100),
+      }),
+    ),
+    ...(found.potash_kg === undefined
+      ? []
+      : [say('lime.potash', { potash: mass(found.potash_kg), range: ranged(found.potash_kg) })]),
+  ];
+}
+
+function ranged(quantity: Quantity): Figure {
+  return { ...mass(quantity), asRange: true };
+}
