@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import { type CautionId, cautionIds } from '../caution/index.ts';
 import {
+  between,
   type Chance,
   chanceSchema,
   type Estimate,
   estimateSchema,
-  isEstimate,
   percentQuantity,
   positiveQuantity,
   type Quantity,
@@ -184,14 +184,6 @@ export interface BedBudget {
   readonly untested: readonly ('phosphorus' | 'potassium' | 'organic-matter' | 'pH' | 'salts')[];
   readonly advice: readonly BudgetAdviceId[];
   readonly cautions: readonly CautionId[];
-}
-
-function between(schema: z.ZodType<Quantity>, least: number, most: number): z.ZodType<Quantity> {
-  const wanted = `${least} to ${most}`;
-  return schema.superRefine((quantity, context) => {
-    const [low, high] = isEstimate(quantity) ? [quantity.p10, quantity.p90] : [quantity, quantity];
-    if (low < least || high > most) context.addIssue({ code: 'custom', message: wanted, params: { wanted } });
-  });
 }
 
 const LARGEST_M2 = 100_000;

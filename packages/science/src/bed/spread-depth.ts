@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { between } from '../blend/compost.ts';
 import { blendParameters } from '../blend/parameters.ts';
 import { bad, type Calculation, good, type Needs, type Outcome } from '../catalogue/index.ts';
 import {
+  between,
   drawsOf,
   type Estimate,
   estimateSchema,

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { type CautionId, cautionIds } from '../caution/index.ts';
 import {
+  between,
   type Chance,
   chanceSchema,
   type Estimate,
@@ -10,7 +11,7 @@ import {
 } from '../estimate/index.ts';
 import type { OwnSizes } from '../material/index.ts';
 import { type OnHand, onHandSchema, type PartAmount, partAmountSchema } from './amounts.ts';
-import { between, type CompostKnown, compostSchema, type Ripeness, ripenessIds } from './compost.ts';
+import { type CompostKnown, compostSchema, type Ripeness, ripenessIds } from './compost.ts';
 import { type BaseId, baseIds, type Parts, partIds } from './parameters.ts';
 
 /** The inside of a bed: a box, or any shape by its area. */

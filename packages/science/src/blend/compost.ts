@@ -42,15 +42,6 @@ function atMost(schema: z.ZodType<Quantity>, most: number): z.ZodType<Quantity> 
   });
 }
 
-/** A quantity of at least so much, so that there is something to reckon with. */
-export function between(schema: z.ZodType<Quantity>, least: number, most: number): z.ZodType<Quantity> {
-  const wanted = `${least} to ${most}`;
-  return schema.superRefine((quantity, context) => {
-    const [low, high] = isEstimate(quantity) ? [quantity.p10, quantity.p90] : [quantity, quantity];
-    if (low < least || high > most) context.addIssue({ code: 'custom', message: wanted, params: { wanted } });
-  });
-}
-
 export const compostSchema: z.ZodType<CompostKnown> = z.strictObject({
   age_months: atMost(positiveQuantity('Months since it was last fed or hot.'), MOST_MONTHS).optional(),
   selfHeating_K: z.number().min(0).max(70).optional().meta({ description: 'Rise in the self-heating test, K.' }),

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { bad, type Calculation, good, type Outcome } from '../catalogue/index.ts';
 import { type CautionId, cautionIds, inOrder } from '../caution/index.ts';
 import {
+  between,
   type Chance,
   chance,
   chanceSchema,
@@ -20,7 +21,6 @@ import {
 import type { OwnSizes } from '../material/index.ts';
 import { type OnHand, onHandSchema, type PartAmount, partAmount, partAmountSchema } from './amounts.ts';
 import {
-  between,
   type CompostKnown,
   compostCautions,
   compostConductivity_dSPerM,

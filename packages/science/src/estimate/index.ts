@@ -1,3 +1,4 @@
+export { between } from './between.ts';
 export { createDraws, DEFAULT_DRAW_COUNT, type Draws, drawsOf } from './draws.ts';
 export { permutation } from './hash.ts';
 export { narrow } from './narrow.ts';

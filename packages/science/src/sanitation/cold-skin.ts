@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { between } from '../blend/compost.ts';
 import { type Calculation, good, type Outcome } from '../catalogue/index.ts';
 import {
+  between,
   drawsOf,
   type Estimate,
   estimateSchema,
