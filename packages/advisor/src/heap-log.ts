@@ -15,13 +15,14 @@ export function methodOf(holding: Holding, heap: Heap): HeapMethod {
 }
 
 /**
- * A heap of the daybook as the log that the rules ask for. What was not written down is left out.
+ * A heap of the daybook as the log that the rules ask for. What was not written down is left out. A turning outside in
+ * proves by itself nothing of all the material: readings at the edge do, or the grower says so.
  *
  * @param now the instant at which it is asked
  * @param method where it is known better than the daybook tells
  */
 export function heapLog(holding: Holding, heap: Heap, now: string, method?: HeapMethod): SanitationLog {
-  const turned = heap.acts.filter((act) => act.kind === 'turned');
+  const turned = heap.acts.filter((act) => act.kind === 'turned' && act.entry.happened <= now);
   const ratio = heap.built?.body.mix?.carbonToNitrogen;
   return {
     method: method ?? methodOf(holding, heap),
@@ -36,7 +37,6 @@ export function heapLog(holding: Holding, heap: Heap, now: string, method?: Heap
     begun_day: heap.begun.slice(0, 10),
     ...(heap.lastRaw !== null && { lastRaw_day: lastRawDay(heap, heap.lastRaw) }),
     stillFed: isStillFed(heap, now),
-    ...(turned.some(({ body }) => body.outsideIn === true) && { allMaterial: true }),
     ...(ratio !== undefined && { carbonToNitrogen: ratio }),
   };
 }

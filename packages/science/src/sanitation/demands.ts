@@ -115,9 +115,12 @@ export function ratioDemand(
 export function allMaterialDemand(rule: RuleSet, { door }: DoorStand, log: SanitationLog): readonly Demand[] {
   const { allMaterial } = rule;
   if (allMaterial === undefined) return [];
-  if (log.allMaterial === true) return [demand('all-material', ['met', 'as-asked'], allMaterial)];
   const outside = daysLogged(log, 'outside');
-  if (outside.length === 0) return [demand('all-material', ['cannot-be-shown', 'edges-unread'], allMaterial)];
+  // Edges that were read go before what is said.
+  if (outside.length === 0) {
+    const seenTo = log.allMaterial === true;
+    return [demand('all-material', seenTo ? ['met', 'as-asked'] : ['cannot-be-shown', 'edges-unread'], allMaterial)];
+  }
   const { longest } = heatRun(outside, door);
   return [
     demand('all-material', longest >= door.days ? ['met', 'as-asked'] : ['not-yet', 'edges-cold'], allMaterial, {

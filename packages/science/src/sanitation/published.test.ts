@@ -160,6 +160,21 @@ describe('one log, several verdicts', () => {
     expect(demandOf(under('us-organic-5021', edge(40)), 'all-material')?.verdict).toBe('not-yet');
   });
 
+  it('edges that were read and cold go before what is said of all the material', () => {
+    const log = logOf(S1, { allMaterial: true });
+    const cold = { ...log, readings: [...log.readings, { day: dayOf(5), temp_degC: 27, point: 'edge' as const }] };
+    expect(demandOf(under('us-organic-5021', cold), 'all-material')?.verdict).toBe('not-yet');
+  });
+
+  it('a rule for registered plants, or one only recalled, makes no garden compost treated', () => {
+    const plants = logOf('140T 100 100 140T 100 100 140T 100 100 100 100 100 100 100 100 100 100 100 100 100 100 100');
+    expect(under('france-turned', plants).verdict).toBe('met');
+    expect(answer(sanitationCheck, { log: plants }).countsAs).toBe('raw-manure');
+    const recalled = logOf('142T 142 142T 142 142T 142 142 142', { carbonToNitrogen: 22 });
+    expect(under('uk-catering-turned', recalled).verdict).toBe('met');
+    expect(answer(sanitationCheck, { log: recalled }).countsAs).toBe('raw-manure');
+  });
+
   it('tells the day on which the days could be full', () => {
     const log = logOf(S1.split(' ').slice(0, 10).join(' '));
     expect(under('us-organic-turned', log)).toMatchObject({ verdict: 'not-yet', earliest_day: dayOf(17) });

@@ -148,12 +148,15 @@ function earliestDay(rule: RuleSet, log: SanitationLog, demands: readonly Demand
   return earliestFull(heat, door, last);
 }
 
-/** Rules for sludge, and those no longer in force, say nothing of a garden's compost: they count for nothing here. */
-const notForGardens: readonly string[] = ['law-for-sludge', 'former-law'];
+/**
+ * Rules for sludge, rules for registered plants (whose other conditions are not asked here), and those no longer in
+ * force say nothing of a garden's compost: they are shown, and count for nothing.
+ */
+const notForGardens: readonly string[] = ['law-for-sludge', 'law-for-plants', 'former-law'];
 
-/** Whether a rule says anything of a garden's compost. */
+/** Whether a rule that was read, not only recalled, bears on a garden's compost. */
 export function bearsOnGardens(rule: RuleId): boolean {
-  return sets.some(({ id, standing }) => id === rule && !notForGardens.includes(standing));
+  return sets.some(({ id, standing, mark }) => id === rule && mark !== 'memory' && !notForGardens.includes(standing));
 }
 
 function countsAsOf(log: SanitationLog | undefined, verdicts: readonly RuleVerdict[]): CountsAs {

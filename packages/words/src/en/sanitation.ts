@@ -30,7 +30,7 @@ export const sanitationEn = {
   'sanitation.answer.nearest-earliest':
     'No rule is met yet. The nearest is {rule}: {missing}. If it stays at heat, its days could be full on {day}.',
   'sanitation.answer.sludge-only':
-    'This log meets only what is asked of sludge: {rules}. No rule for compost is met yet.',
+    'This log meets only what is asked of sludge or of registered plants, or was recalled: {rules}. No rule that bears on a garden is met yet.',
   'sanitation.answer.nothing-logged':
     'Nothing can be shown: there are no readings. A stack that steams is no proof. Read it each day in the middle and at the edge, and write the turnings down.',
   'sanitation.answer.unturned':
