@@ -21,7 +21,7 @@ import { cardText } from '../card.ts';
 import { tellDay } from '../dates.ts';
 import { readIngredients } from '../grammar/ingredient.ts';
 import { readMeasurement } from '../grammar/measurement.ts';
-import { readWhen, type WhenRead } from '../grammar/when.ts';
+import { readPast, type WhenRead } from '../grammar/when.ts';
 import { namesOf } from '../holding.ts';
 import { type LastMix, lastMix, type Mixed } from '../mixed.ts';
 import { cardLine, weighingOf } from '../put.ts';
@@ -57,7 +57,7 @@ export async function build(
   options: BuildOptions,
   before: Session,
 ): Promise<Outcome<Answer>> {
-  const when = readWhen(options.when ?? 'now', before.now(), before.zone);
+  const when = readPast(options.when ?? 'now', before.now(), before.zone);
   if (!when.ok) return when;
   const book = await readBook(before);
   if (!book.ok) return book;

@@ -2,7 +2,7 @@ import { bad, type Outcome } from '@loamwright/science';
 import type { Answer } from '../answer.ts';
 import { readBook } from '../book.ts';
 import { readIngredients } from '../grammar/ingredient.ts';
-import { readWhen } from '../grammar/when.ts';
+import { readPast } from '../grammar/when.ts';
 import { namesOf } from '../holding.ts';
 import { layersOf } from '../put.ts';
 import { recorded } from '../recorded.ts';
@@ -22,7 +22,7 @@ export async function feed(
   options: FeedOptions,
   session: Session,
 ): Promise<Outcome<Answer>> {
-  const when = readWhen(options.when ?? 'now', session.now(), session.zone);
+  const when = readPast(options.when ?? 'now', session.now(), session.zone);
   if (!when.ok) return when;
   const book = await readBook(session);
   if (!book.ok) return book;

@@ -15,7 +15,7 @@ import { type BayMeant, bayMeant } from '../bay.ts';
 import { type Jotting, readBook } from '../book.ts';
 import { type IngredientRead, readIngredients } from '../grammar/ingredient.ts';
 import { readSeen, type SeenTyped } from '../grammar/seen.ts';
-import { readWhen } from '../grammar/when.ts';
+import { readPast } from '../grammar/when.ts';
 import { namesOf } from '../holding.ts';
 import { layersOf, weighingOf } from '../put.ts';
 import { recorded } from '../recorded.ts';
@@ -159,7 +159,7 @@ async function written(
   holding: Holding,
   session: Session,
 ): Promise<Outcome<Answer>> {
-  const when = readWhen(options.when ?? 'now', session.now(), session.zone);
+  const when = readPast(options.when ?? 'now', session.now(), session.zone);
   if (!when.ok) return when;
   const put = layersOf(stuff, holding, session, options.fromStock === true);
   if (!put.ok) return put;

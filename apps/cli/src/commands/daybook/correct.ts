@@ -4,7 +4,7 @@ import type { Answer } from '../../answer.ts';
 import { type Book, type Jotting, readBook } from '../../book.ts';
 import { readText } from '../../file.ts';
 import { readIngredients } from '../../grammar/ingredient.ts';
-import { readWhen, type WhenRead } from '../../grammar/when.ts';
+import { readPast, type WhenRead } from '../../grammar/when.ts';
 import { namesOf } from '../../holding.ts';
 import { parseJson } from '../../json.ts';
 import { layersOf } from '../../put.ts';
@@ -78,7 +78,7 @@ export async function amend(
 /** When it happened: as it was, unless something else is said. */
 function whenOf(options: DaybookOptions, entry: Entry, session: Session): Outcome<WhenRead> {
   if (options.when === undefined) return good({ happened: entry.happened, precision: entry.precision });
-  return readWhen(options.when, session.now(), session.zone);
+  return readPast(options.when, session.now(), session.zone);
 }
 
 /** Whether an option of `log` says what the entry should have said. */

@@ -2,7 +2,7 @@ import type { Outcome } from '@loamwright/science';
 import type { Answer } from '../../answer.ts';
 import type { Jotting } from '../../book.ts';
 import { readBook } from '../../book.ts';
-import { readWhen } from '../../grammar/when.ts';
+import { readPast } from '../../grammar/when.ts';
 import { namesOf } from '../../holding.ts';
 import { recorded } from '../../recorded.ts';
 import type { Session } from '../../session.ts';
@@ -18,7 +18,7 @@ export async function log(
   options: LogOptions,
   session: Session,
 ): Promise<Outcome<Answer>> {
-  const when = readWhen(options.when ?? 'now', session.now(), session.zone);
+  const when = readPast(options.when ?? 'now', session.now(), session.zone);
   if (!when.ok) return when;
   const book = await readBook(session);
   if (!book.ok) return book;

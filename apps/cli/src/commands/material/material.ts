@@ -12,7 +12,7 @@ import type { Answer } from '../../answer.ts';
 import { type Jotting, readBook } from '../../book.ts';
 import { materialNamed } from '../../grammar/ingredient.ts';
 import type { Names } from '../../grammar/names.ts';
-import { readWhen, type WhenRead } from '../../grammar/when.ts';
+import { readPast, type WhenRead } from '../../grammar/when.ts';
 import { namesOf } from '../../holding.ts';
 import { recorded } from '../../recorded.ts';
 import type { Session } from '../../session.ts';
@@ -28,7 +28,7 @@ export async function material(
   options: MaterialOptions,
   session: Session,
 ): Promise<Outcome<Answer>> {
-  const when = readWhen(options.when ?? 'now', session.now(), session.zone);
+  const when = readPast(options.when ?? 'now', session.now(), session.zone);
   if (!when.ok) return when;
   const book = await readBook(session);
   if (!book.ok) return book;
