@@ -18,6 +18,7 @@ import { mix } from './commands/mix.ts';
 import { needs } from './commands/needs.ts';
 import { pail } from './commands/pail.ts';
 import { potting } from './commands/potting.ts';
+import { registerReady } from './commands/ready/register.ts';
 import { reckon } from './commands/reckon.ts';
 import { registerSafe } from './commands/safe/register.ts';
 import { size } from './commands/size.ts';
@@ -202,6 +203,8 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
       .option('--stands-on <ground>', say('cli.fillBed.standsOn'))
       .option('--walls <walls>', say('cli.fillBed.walls')),
   ).action((bed, options) => run(options, (session) => fillBed(bed, options, session)));
+
+  registerReady({ command, say, run });
 
   command('build', 'cli.build')
     .argument('[stuff...]', say('cli.build.stuff'))

@@ -4,7 +4,7 @@ export { type BedBudgetReport, bedBudgetReport, type ReleaseOf } from './bed-bud
 export { type BedFillReport, bedFillReport } from './bed-fill-report.ts';
 export { type BedRecords, bedRecords, seasonOf } from './bed-records.ts';
 export type { BeliefSaid } from './belief-words.ts';
-export { baySize } from './bin-layers.ts';
+export { baySize, binLayers } from './bin-layers.ts';
 export type { PartWords } from './blend-words.ts';
 export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';
 export { type CalculationReport, calculationReport, type FieldRow } from './calculation-report.ts';
@@ -57,6 +57,7 @@ export {
   type ReadingWords,
   readingWords,
 } from './reading-words.ts';
+export { ripeReport } from './ripe-report.ts';
 export { type SanitationReport, type SkinFound, sanitationReport } from './sanitation-report.ts';
 export { type SizeReport, sizeReport } from './size-report.ts';
 export { soilReport } from './soil-report.ts';
@@ -64,3 +65,4 @@ export { layerReport, type SpreadReport, shareReport, spreadReport } from './spr
 export { type StockLine, type StockReport, stockReport } from './stock-report.ts';
 export { tradeOffWords } from './trade-off-words.ts';
 export { vocabularyOf } from './vocabulary.ts';
+export { builtVolume_m3, pastHeaps, readyVolume_m3, yieldReport } from './yield-report.ts';

@@ -13,6 +13,11 @@ export function measured(measure: string, count: number): Place {
   return isMessageKey(some) ? say(some, { count }) : say('advisor.measured', { count, measure });
 }
 
+/** In halves as long as they can be told apart. */
+export function inHalves(count: number): number {
+  return count < 10 ? Math.round(2 * count) / 2 : Number(count.toPrecision(2));
+}
+
 /** So many measures of a material, filled as they are. */
 export interface Counted extends Filled {
   readonly material: string;

@@ -2,7 +2,7 @@ import type { Holding } from '@loamwright/daybook';
 import type { CautionId, ProductRate, ShareOut, SpreadDepth, SpreadDepthInput, SpreadRate } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
 import { twoDigits } from './blend-words.ts';
-import { measured } from './measured.ts';
+import { inHalves, measured } from './measured.ts';
 import { materialName, someOf } from './names.ts';
 import { area, bulk, depth, mass, say, sayOf, smallMass } from './saying.ts';
 
@@ -61,11 +61,6 @@ function aloneWords({ material, measure, alone }: ProductRate, holding: Holding)
     .toSorted((a, b) => a.count - b.count)
     .map(({ limit, count }) => sayOf('spread.alone', limit, { amount: measured(measure, inHalves(count)) }));
   return say('spread.alone', { stuff: materialName(holding, material), limits });
-}
-
-/** In halves as long as they can be told apart. */
-function inHalves(count: number): number {
-  return count < 10 ? Math.round(2 * count) / 2 : Number(count.toPrecision(2));
 }
 
 /** A layer over a bed, in sentences. */

@@ -1,6 +1,7 @@
 import { bedCalculations } from './bed/index.ts';
 import { blendCalculations } from './blend/index.ts';
 import type { ListedCalculation } from './catalogue/index.ts';
+import { curingCalculations } from './curing/index.ts';
 import { heapCalculations } from './heap/index.ts';
 import { inputCalculations } from './inputs/index.ts';
 import { intervalCalculations } from './interval/index.ts';
@@ -21,5 +22,6 @@ export const catalogue: readonly ListedCalculation[] = [
   ...inputCalculations,
   ...intervalCalculations,
   ...sanitationCalculations,
+  ...curingCalculations,
   ...bedCalculations,
 ];

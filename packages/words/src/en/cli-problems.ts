@@ -44,6 +44,7 @@ export const cliProblemsEn = {
   'problem.no-such-belief': 'No belief is known by “{found}”. See all of them: loamwright belief',
   'problem.no-such-heap':
     'There is no heap called “{found}”.{offers, plural, =0 {} other { Nearest: {wanted}.}} See: loamwright heap',
+  'problem.heap-empty': 'Nothing is written down of what went into “{found}”.',
   'problem.no-such-bed': 'There is no bed called “{found}”.{offers, plural, =0 {} other { Nearest: {wanted}.}}',
   'problem.which-bed': 'There is more than one bed called “{found}”. Give one by its id: {wanted}.',
   'problem.no-crop-named':

@@ -4,6 +4,7 @@ import { calculationsEn } from './calculations.ts';
 import { cliEn } from './cli.ts';
 import { limeEn } from './lime.ts';
 import { needsEn } from './needs.ts';
+import { ripeEn } from './ripe.ts';
 import { safeEn } from './safe.ts';
 import { serverEn } from './server.ts';
 import { sizeEn } from './size.ts';
@@ -16,6 +17,7 @@ export const deskEn: typeof apiEn &
   typeof cliEn &
   typeof limeEn &
   typeof needsEn &
+  typeof ripeEn &
   typeof safeEn &
   typeof serverEn &
   typeof sizeEn &
@@ -26,6 +28,7 @@ export const deskEn: typeof apiEn &
   ...cliEn,
   ...limeEn,
   ...needsEn,
+  ...ripeEn,
   ...safeEn,
   ...serverEn,
   ...sizeEn,

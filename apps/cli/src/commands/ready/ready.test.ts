@@ -1,0 +1,81 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { flat, type Garden, garden } from '../../testing/garden.ts';
+
+let home: Garden;
+beforeEach(() => {
+  home = garden();
+});
+afterEach(() => home.remove());
+
+describe('yield', () => {
+  it('a heap of the daybook, with what it was built to', async () => {
+    await home.run([
+      'build',
+      'straw=8barrows',
+      'grass clippings=6barrows',
+      '--name',
+      'Spring heap',
+      '--bay',
+      '1.2x1.2x1.2m',
+      '--water',
+      '40L',
+    ]);
+    const { value } = await home.json(['yield', '--heap', 'spring heap']);
+    expect(value).toMatchObject({ basis: 'rotting', measure: 'barrow' });
+    const text = flat((await home.run(['yield', '--heap', 'spring heap', '--ready', '150L', '--units', 'metric'])).out);
+    expect(text).toContain('of compost');
+    expect(text).toContain('phosphorus stays');
+  });
+
+  it('nothing but a volume, and past heaps that sharpen it', async () => {
+    const alone = await home.json(['yield', '--built', '1m3']);
+    const with_ = await home.json(['yield', '--built', '1m3', '--past', '1m3=0.48m3', '1.2m3=0.6m3']);
+    expect(alone.value).toMatchObject({ basis: 'volume', pastHeaps: 0 });
+    expect(with_.value).toMatchObject({ pastHeaps: 2, notes: ['not-listed', 'own-heaps'] });
+  });
+
+  it.each([
+    [['yield'], 'It is not said what'],
+    [['yield', '--built', '1m3', '--ready', '2m3'], 'less than 1 m³'],
+    [['yield', 'straw=2bales', '--ash', '3'], '--ash is 3'],
+    [['yield', '--built', '0L'], '--built is 0'],
+    [['yield', '--heap', 'no such'], 'There is no heap called'],
+    [['yield', '--past', '1m3=2m3', '--built', '1m3'], '--past'],
+    [['yield', '--built', '1m3', '--rain', 'snow'], 'sheltered, open'],
+  ])('%j is refused in words', async (args, said) => {
+    const { code, err } = await home.run(args);
+    expect(code).not.toBe(0);
+    expect(flat(err)).toContain(said);
+  });
+});
+
+describe('ripe', () => {
+  it('who has measured nothing is told the test that costs nothing, and no promise', async () => {
+    const text = flat((await home.run(['ripe'])).out);
+    expect(text).toContain('Cannot be shown yet');
+    expect(text).toContain('20 cress seeds');
+    expect(text).toContain('does not mean free of germs');
+  });
+
+  it('seedlings counted side by side, a flask in °F and a C:N', async () => {
+    const { value } = await home.json(['ripe', '--seedlings', '17/20', '--rise', '14F', '--ratio', '18']);
+    expect(value).toMatchObject({ state: 'ripe', california: 'mature', flaskClass: 'V' });
+  });
+
+  it('breath told as CO₂ is the same as told as carbon', async () => {
+    const carbon = await home.json(['ripe', '--breath', '4']);
+    const gas = await home.json(['ripe', '--breath-co2', '14.656']);
+    expect((carbon.value as { limits: unknown }).limits).toEqual((gas.value as { limits: unknown }).limits);
+  });
+
+  it.each([
+    [['ripe', '--seedlings', '5/0'], 'no number'],
+    [['ripe', '--rise', '80C'], '--rise is 80'],
+    [['ripe', '--nitrate', '5'], '--ammonium is missing'],
+    [['ripe', '--smell', 'sweet'], 'earthy, none, ammonia, sour'],
+  ])('%j is refused in words', async (args, said) => {
+    const { code, err } = await home.run(args);
+    expect(code).not.toBe(0);
+    expect(flat(err)).toContain(said);
+  });
+});

@@ -1,0 +1,170 @@
+import { ripeReport } from '@loamwright/advisor';
+import {
+  bad,
+  type CuringInput,
+  check,
+  compostSmellIds,
+  createDraws,
+  curingCheck,
+  good,
+  likely,
+  maturityParameters,
+  type Outcome,
+  type Quantity,
+  type RipenessId,
+} from '@loamwright/science';
+import { convert } from '@loamwright/units';
+import type { Answer } from '../../answer.ts';
+import { allOf, readFigure, readOneOf } from '../../blend.ts';
+import { readMeasurement } from '../../grammar/measurement.ts';
+import type { Session } from '../../session.ts';
+import { page } from '../../text.ts';
+import { cautionText } from '../heap.ts';
+
+export interface RipeOptions {
+  readonly smell?: string | undefined;
+  readonly stuffSeen?: boolean | undefined;
+  readonly afterTurn?: string | undefined;
+  readonly rise?: string | undefined;
+  readonly seedlings?: string | undefined;
+  readonly cress?: string | undefined;
+  readonly ratio?: string | undefined;
+  readonly breath?: string | undefined;
+  readonly breathCo2?: string | undefined;
+  readonly oxygen?: string | undefined;
+  readonly oxygenDemand?: string | undefined;
+  readonly ammonium?: string | undefined;
+  readonly nitrate?: string | undefined;
+  readonly acids?: string | undefined;
+}
+
+/** What stands in the answer's problems, as the option it was typed with. */
+const optionOf: Readonly<Partial<Record<RipenessId, string>>> = {
+  carbonToNitrogen_ratio: '--ratio',
+  respiration_mgCO2CPerGOMPerDay: '--breath',
+  oxygenUptake_mmolPerKgOMPerHour: '--oxygen',
+  oxygenDemand_mgPerGVSPerHour: '--oxygen-demand',
+  selfHeating_K: '--rise',
+  ammonium_mgPerKgDry: '--ammonium',
+  ammoniumToNitrate_ratio: '--nitrate',
+  emergence_pctControl: '--seedlings',
+  germinationIndex_pct: '--cress',
+  fattyAcids_mgPerKgDry: '--acids',
+};
+
+/** `loamwright ripe`: whether compost is ripe, by what was measured, smelt and seen. */
+export function ripe(options: RipeOptions, session: Session): Outcome<Answer> {
+  const measured = readMeasured(options, session);
+  const smell = options.smell === undefined ? good(undefined) : readOneOf(options.smell, compostSmellIds, '--smell');
+  const afterTurn =
+    options.afterTurn === undefined
+      ? good(undefined)
+      : readMeasurement(options.afterTurn, 'temperature', '--after-turn', session.speaker.system);
+  if (!measured.ok || !smell.ok || !afterTurn.ok) return bad(...allOf(measured, smell, afterTurn));
+  const input = check<CuringInput>(curingCheck.input, {
+    measured: measured.value,
+    ...(smell.value !== undefined && { smell: smell.value }),
+    ...(options.stuffSeen === true && { stuffSeen: true }),
+    ...(afterTurn.value !== undefined && { afterTurn_degC: afterTurn.value.si }),
+  });
+  if (!input.ok) {
+    return bad(
+      ...input.problems.map((one) => {
+        const id = one.path.replace('measured.', '') as RipenessId;
+        return { ...one, path: one.path === 'afterTurn_degC' ? '--after-turn' : (optionOf[id] ?? one.path) };
+      }),
+    );
+  }
+  const found = curingCheck.run(input.value, { draws: createDraws() });
+  if (!found.ok) return found;
+  const { speaker, terminal } = session;
+  const { answer, notes } = ripeReport(found.value);
+  return good({
+    value: { input: input.value, ...found.value },
+    text: [
+      page(terminal.columns, [speaker.tell(answer)]),
+      page(terminal.columns, ...notes.map((said): [string] => [speaker.tell(said)])),
+      cautionText(curingCheck.cautions, speaker, terminal.columns),
+    ].join('\n\n'),
+  });
+}
+
+/** Problems: `number-unreadable`, `measurement-unreadable`, `missing`. */
+function readMeasured(options: RipeOptions, session: Session): Outcome<NonNullable<CuringInput['measured']>> {
+  const figure = (text: string | undefined, path: string): Outcome<Quantity | undefined> =>
+    text === undefined ? good(undefined) : readFigure(text, path);
+  const rise = readRise(options.rise, session);
+  const seedlings = readSeedlings(options.seedlings);
+  const cress = figure(options.cress, '--cress');
+  const ratio = figure(options.ratio, '--ratio');
+  const breath = figure(options.breath, '--breath');
+  const breathCo2 = figure(options.breathCo2, '--breath-co2');
+  const oxygen = figure(options.oxygen, '--oxygen');
+  const demand = figure(options.oxygenDemand, '--oxygen-demand');
+  const ammonium = figure(options.ammonium, '--ammonium');
+  const nitrate = figure(options.nitrate, '--nitrate');
+  const acids = figure(options.acids, '--acids');
+  if (
+    !rise.ok ||
+    !seedlings.ok ||
+    !cress.ok ||
+    !ratio.ok ||
+    !breath.ok ||
+    !breathCo2.ok ||
+    !oxygen.ok ||
+    !demand.ok ||
+    !ammonium.ok ||
+    !nitrate.ok ||
+    !acids.ok
+  )
+    return bad(...allOf(rise, seedlings, cress, ratio, breath, breathCo2, oxygen, demand, ammonium, nitrate, acids));
+  const { co2PerCarbon_ratio } = maturityParameters;
+  const breathed =
+    breath.value ?? (breathCo2.value === undefined ? undefined : likely(breathCo2.value) / co2PerCarbon_ratio.value);
+  if (nitrate.value !== undefined && ammonium.value === undefined)
+    return bad({ code: 'missing', path: '--ammonium', found: '', wanted: '--ammonium' });
+  return good({
+    ...(rise.value !== undefined && { selfHeating_K: rise.value }),
+    ...(seedlings.value !== undefined && { emergence_pctControl: seedlings.value }),
+    ...(cress.value !== undefined && { germinationIndex_pct: cress.value }),
+    ...(ratio.value !== undefined && { carbonToNitrogen_ratio: ratio.value }),
+    ...(breathed !== undefined && { respiration_mgCO2CPerGOMPerDay: breathed }),
+    ...(oxygen.value !== undefined && { oxygenUptake_mmolPerKgOMPerHour: oxygen.value }),
+    ...(demand.value !== undefined && { oxygenDemand_mgPerGVSPerHour: demand.value }),
+    ...(ammonium.value !== undefined && { ammonium_mgPerKgDry: ammonium.value }),
+    ...(ammonium.value !== undefined &&
+      nitrate.value !== undefined && {
+        ammoniumToNitrate_ratio: likely(ammonium.value) / Math.max(likely(nitrate.value), LEAST_NITRATE),
+      }),
+    ...(acids.value !== undefined && { fattyAcids_mgPerKgDry: acids.value }),
+  });
+}
+
+/** None found is told as a trace, so that there is a ratio. */
+const LEAST_NITRATE = 1;
+
+/** A difference: `8C`, `14F`, `8` in the person's own degrees. */
+function readRise(typed: string | undefined, { speaker }: Session): Outcome<number | undefined> {
+  if (typed === undefined) return good(undefined);
+  const [, figure = '', letter] = /^\s*([\d.,]+)\s*°?\s*([cf])?\s*$/iu.exec(typed.slice(0, 40)) ?? [];
+  const read = readFigure(figure, '--rise');
+  if (!read.ok) {
+    return bad({ code: 'measurement-unreadable', path: '--rise', found: typed.slice(0, 40), wanted: '8C, 14F' });
+  }
+  const isFahrenheit = letter === undefined ? speaker.system === 'us' : letter.toLowerCase() === 'f';
+  return good(convert(likely(read.value), isFahrenheit ? 'degFDifference' : 'degCDifference', 'degCDifference'));
+}
+
+/** Percent of the control, or what came up in it and beside it: `85`, `17/20`. Problem: `number-unreadable`. */
+function readSeedlings(typed: string | undefined): Outcome<Quantity | undefined> {
+  if (typed === undefined) return good(undefined);
+  const [here = '', beside] = typed.split('/');
+  if (beside === undefined) return readFigure(here, '--seedlings');
+  const counts = [here, beside].map((text) => readFigure(text, '--seedlings'));
+  const problems = allOf(...counts);
+  const [came = 0, control = 0] = counts.map((one) => (one.ok ? likely(one.value) : 0));
+  if (problems.length > 0) return bad(...problems);
+  return control > 0
+    ? good((100 * came) / control)
+    : bad({ code: 'number-unreadable', path: '--seedlings', found: typed.slice(0, 40), wanted: '17/20' });
+}

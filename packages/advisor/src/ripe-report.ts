@@ -1,0 +1,37 @@
+import { type CuringCheck, type LimitRead, maturityParameters, sourceOf } from '@loamwright/science';
+import type { Saying } from '@loamwright/words';
+import { say, sayOf, temperature } from './saying.ts';
+
+/** Whether compost is ripe, in sentences. */
+export function ripeReport(found: CuringCheck): { readonly answer: Saying; readonly notes: readonly Saying[] } {
+  const { state, firm, signs, limits, california, californiaLacks, flaskClass, next, how } = found;
+  const quantities = [...new Set(limits.map(({ quantity }) => quantity))];
+  return {
+    answer: sayOf('ripe.state', state),
+    notes: [
+      ...(firm ? [] : [say('ripe.soft')]),
+      ...signs.map((sign) => sayOf('ripe.sign', sign, { limit: temperature(maturityParameters.reheats_degC.value) })),
+      ...(flaskClass === undefined ? [] : [say('ripe.flask', { class: flaskClass })]),
+      ...quantities.map((quantity) =>
+        say('ripe.read', {
+          quantity: sayOf('ripe.quantity', quantity),
+          verdicts: limits.filter((one) => one.quantity === quantity).map(verdictWords),
+        }),
+      ),
+      ...(california === undefined ? [] : [say('ripe.california', { rating: sayOf('ripe.rating', california) })]),
+      ...(california === undefined && limits.length > 0
+        ? [say('ripe.california.lacks', { lacks: californiaLacks.map((scheme) => sayOf('ripe.lack', scheme)) })]
+        : []),
+      ...(next === undefined
+        ? []
+        : [sayOf('ripe.next', next, { seeds: how.seeds, low: how.days.low, high: how.days.high })]),
+      say('ripe.no-germs'),
+    ],
+  };
+}
+
+function verdictWords({ limit, rating }: LimitRead): Saying {
+  const row = maturityParameters.limits.find(({ id }) => id === limit);
+  if (row === undefined) throw new RangeError(`no limit ${limit}`);
+  return say('ripe.verdict', { rating: sayOf('ripe.rating', rating), who: sourceOf(row).author ?? row.source });
+}

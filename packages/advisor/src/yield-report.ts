@@ -1,0 +1,86 @@
+import type { Heap, Holding } from '@loamwright/daybook';
+import { type Estimate, type HeapYield, likely, type PastHeap } from '@loamwright/science';
+import type { Figure, Saying } from '@loamwright/words';
+import { twoDigits } from './blend-words.ts';
+import { inHalves, measured } from './measured.ts';
+import { bulk, mass, say, sayOf, smallMass } from './saying.ts';
+
+/** How much compost a heap comes to, in sentences. */
+export function yieldReport(found: HeapYield): { readonly answer: Saying; readonly notes: readonly Saying[] } {
+  const { volume_m3, measure, count, wet_kg, basis, lost, carbonToNitrogen_ratio } = found;
+  return {
+    answer: say('yield.answer', {
+      volume: bulk(volume_m3),
+      range: ranged(bulk(volume_m3)),
+      count: measured(measure, Math.max(LEAST_MEASURES, inHalves(count.p50))),
+    }),
+    notes: [
+      say('yield.mass', { mass: mass(wet_kg), massRange: ranged(mass(wet_kg)), dry: mass(found.dry_kg) }),
+      sayOf('yield.basis', basis),
+      ...found.notes.map((note) => sayOf('yield.note', note, { past: found.pastHeaps })),
+      ...(basis === 'volume' ? [] : [say('yield.left', ends(found.left_pctVolume))]),
+      say('yield.holds', {
+        nitrogen: element(found.nitrogen_kg),
+        phosphorus: element(found.phosphorus_kg),
+        potassium: element(found.potassium_kg),
+      }),
+      say('yield.shares', {
+        n: twoDigits(found.nitrogen_pctDry).likely,
+        p: twoDigits(found.phosphorus_pctDry).likely,
+        k: twoDigits(found.potassium_pctDry).likely,
+      }),
+      ...(carbonToNitrogen_ratio === undefined ? [] : [say('yield.ratio', ends(carbonToNitrogen_ratio))]),
+      ...(lost?.nitrogen_pct === undefined
+        ? []
+        : [
+            say('yield.lost', {
+              dry: whole(lost.dry_pct),
+              carbon: whole(lost.carbon_pct),
+              nitrogen: whole(lost.nitrogen_pct),
+              potassium: whole(lost.potassium_pct),
+            }),
+          ]),
+      say('yield.salts', ends(found.fromPotassium_dSPerM)),
+      say('yield.sifting'),
+    ],
+  };
+}
+
+/** Less than half a measure is told as half of one. */
+const LEAST_MEASURES = 0.5;
+
+/** A kilogram and more of an element is no small mass. */
+const element = (estimate: Estimate): Figure => (estimate.p50 < 1 ? smallMass(estimate) : mass(estimate));
+
+const whole = ({ p50 }: Estimate): number => Math.round(p50);
+const ends = (estimate: Estimate): { readonly low: string; readonly high: string } => {
+  const { low, high } = twoDigits(estimate);
+  return { low: String(low), high: String(high) };
+};
+const ranged = (figure: Figure): Figure => ({ ...figure, asRange: true });
+
+/** The heaps of a daybook that were called ready with a volume, and how large they were built; not the one asked about. */
+export function pastHeaps(holding: Holding, but?: string): readonly PastHeap[] {
+  return [...holding.heaps.values()].flatMap((heap) => {
+    const built_m3 = builtVolume_m3(heap);
+    const ready_m3 = readyVolume_m3(heap);
+    return heap.id !== but && built_m3 !== undefined && ready_m3 !== undefined && ready_m3 < built_m3
+      ? [{ built_m3, ready_m3 }]
+      : [];
+  });
+}
+
+/** What a heap was built to, as it was answered or measured then; a heap that was fed later has no such figure. */
+export function builtVolume_m3({ built, acts }: Heap): number | undefined {
+  if (acts.some(({ kind }) => kind === 'heap-fed' || kind === 'combined' || kind === 'split')) return undefined;
+  const volume = built?.body.mix?.volume_m3;
+  return volume === undefined ? undefined : likely(volume);
+}
+
+/** The volume with which a heap was last called ready. */
+export function readyVolume_m3({ acts }: Heap): number | undefined {
+  const volume = acts.findLast((act) => act.kind === 'finished')?.body;
+  return volume !== undefined && 'volume_m3' in volume && volume.volume_m3 !== undefined
+    ? likely(volume.volume_m3)
+    : undefined;
+}
