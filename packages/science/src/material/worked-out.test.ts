@@ -142,6 +142,11 @@ describe('middles on the line of a quantity', () => {
     expect(typical('autumn-leaves', 'densityLoose_kgPerM3AsIs')).toBe(figures(middle, 3));
   });
 
+  it('rags lying loose: between two prints for textiles', () => {
+    const middle = Math.sqrt(printed('R85', 'density_kgPerM3AsIs') * printed('R86', 'densityHigh_kgPerM3AsIs'));
+    expect(typical('cotton-rags', 'densityLoose_kgPerM3AsIs')).toBe(figures(middle, 2));
+  });
+
   it('wood shavings: between air-dry chips and planer-mill shavings', () => {
     const logit = (pct: number): number => Math.log(pct / (100 - pct));
     const mean = (logit(printed('365', 'moisture_pctWet')) + logit(printed('358', 'moisture_pctWet'))) / 2;

@@ -81,6 +81,20 @@ const lookedFor = [
   'finished-compost/carbonToNitrogen_ratio',
   'seaweed/carbonToNitrogen_ratio',
   'worm-castings/carbonToNitrogen_ratio',
+  'onion-waste/moisture_pctWet',
+  'weeds-in-seed/moisture_pctWet',
+  'weed-roots/carbonToNitrogen_ratio',
+  'weed-roots/moisture_pctWet',
+  'cut-flowers/moisture_pctWet',
+  'used-potting-mix/carbonToNitrogen_ratio',
+  'used-potting-mix/moisture_pctWet',
+  'unfinished-compost/carbonToNitrogen_ratio',
+  'peanut-shells/densityLoose_kgPerM3AsIs',
+  'prunings/densityLoose_kgPerM3AsIs',
+  'cotton-rags/densityLoose_kgPerM3AsIs',
+  'hair/densityLoose_kgPerM3AsIs',
+  'feathers/densityLoose_kgPerM3AsIs',
+  'potatoes/densityLoose_kgPerM3AsIs',
 ];
 
 describe('figures that decide an answer', () => {
