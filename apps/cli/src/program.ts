@@ -37,8 +37,8 @@ export async function runProgram(args: readonly string[], surroundings: Surround
   const { terminal } = surroundings;
   const speaker = createSpeaker({ locale: 'en', system: 'metric' });
   const asJson = args.includes('--json');
-  const program = commands(speaker, asJson, surroundings, async (options, work) => {
-    code = await runCommand(options, work, surroundings);
+  const program = commands(speaker, asJson, surroundings, async (options, work, names) => {
+    code = await runCommand(options, work, surroundings, names);
   });
   try {
     await program.parseAsync(args.map(withMinus), { from: 'user' });
@@ -58,7 +58,12 @@ function withMinus(arg: string): string {
   return arg.replace(/^-(?=[\d.,]*\d)/u, '−');
 }
 
-async function runCommand(options: CommonOptions, work: Work, surroundings: Surroundings): Promise<ExitCode> {
+async function runCommand(
+  options: CommonOptions,
+  work: Work,
+  surroundings: Surroundings,
+  names = false,
+): Promise<ExitCode> {
   const { terminal } = surroundings;
   const session = openSession(options, surroundings);
   const speaker = session.ok ? session.value.speaker : createSpeaker({ locale: 'en', system: 'metric' });
@@ -68,7 +73,7 @@ async function runCommand(options: CommonOptions, work: Work, surroundings: Surr
     terminal.out(`${JSON.stringify(asData(outcome), null, 2)}\n`);
   } else if (outcome.ok) {
     if (outcome.value.text !== '') terminal.out(`${outcome.value.text}\n`);
-  } else tellAll(outcome.problems, speaker, surroundings);
+  } else tellAll(outcome.problems, { speaker, names }, surroundings);
   return outcome.ok ? (outcome.value.code ?? 0) : exitCodeOf(outcome.problems);
 }
 
@@ -85,9 +90,14 @@ function asData(outcome: Outcome<Answer>): object {
   return code === undefined || code === 0 ? { ok: true, value } : { ok: false, problems: problems ?? [], value };
 }
 
-function tellAll(problems: readonly Problem[], speaker: Speaker, { terminal }: Surroundings): void {
+interface Telling {
+  readonly speaker: Speaker;
+  readonly names: boolean;
+}
+
+function tellAll(problems: readonly Problem[], { speaker, names }: Telling, { terminal }: Surroundings): void {
   for (const problem of problems) {
-    terminal.err(`${wrap(tellProblem(speaker, problem), terminal.columns)}\n`);
+    terminal.err(`${wrap(tellProblem(speaker, problem, { names }), terminal.columns)}\n`);
     const cautions = cautionText(cautionsOfDoubt(problem), speaker, terminal.columns);
     if (cautions !== '') terminal.err(`${cautions}\n`);
   }
@@ -362,7 +372,7 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .option('--schema', say('cli.reckon.schema'))
     .option('--sources', say('cli.reckon.sources'))
     .option('--example', say('cli.reckon.example'))
-    .action((id, options) => run(options, (session) => reckon(id, options, session)));
+    .action((id, options) => run(options, (session) => reckon(id, options, session), true));
 
   return program;
 }

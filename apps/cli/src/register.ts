@@ -12,5 +12,6 @@ export interface Register {
   /** A command under another, with the options that every command takes. */
   readonly under: (parent: Command, name: string, summary: MessageKey) => Command;
   readonly say: (key: MessageKey) => string;
-  readonly run: (options: CommonOptions, work: Work) => Promise<void>;
+  /** @param names whether the input is written under the names of the code, and problems are told with them. */
+  readonly run: (options: CommonOptions, work: Work, names?: boolean) => Promise<void>;
 }

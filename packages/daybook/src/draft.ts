@@ -6,6 +6,7 @@ import { plainJson, tooLarge } from './entry/json.ts';
 import { headerVersion } from './entry/seal.ts';
 import { type Bodies, type KindId, kinds, tell } from './kinds/registry.ts';
 import { maxEntry_bytes } from './limits.ts';
+import { slipsIn } from './slips.ts';
 import { isZone } from './time.ts';
 
 /** Room that `v`, `n` and `prev` take in the sealed entry. */
@@ -23,7 +24,7 @@ export function draftOf<Id extends KindId>(kind: Id, header: DraftHeader, body: 
  * Checks what is about to be written. Stricter than `readEntry`: an entry from elsewhere is kept even if it can't
  * be read here, but nothing is written here that can't. The result is a copy that shares nothing with the input.
  *
- * Problems: those of `readEntry` and `tell`, `unknown-zone` for a zone this machine doesn't know, and
+ * Problems: those of `readEntry`, `tell` and `slipsIn`, `unknown-zone` for a zone this machine doesn't know, and
  * `no-such-place` for an `entered` amount whose pointer leads nowhere in the body.
  */
 export function readDraft(input: unknown): Outcome<Draft> {
@@ -36,7 +37,7 @@ export function readDraft(input: unknown): Outcome<Draft> {
   const draft = JSON.parse(canonical(plain.value)) as Draft;
   const told = tell({ ...draft, v: headerVersion, n: 1, prev: null, sum: '' });
   if (!told.ok) return told;
-  const problems = [...zoneProblems(draft), ...enteredProblems(draft)];
+  const problems = [...zoneProblems(draft), ...enteredProblems(draft), ...slipsIn(told.value)];
   return problems.length === 0 ? good(draft) : bad(...problems);
 }
 

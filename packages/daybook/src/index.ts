@@ -62,4 +62,5 @@ export {
   type Position,
   type Stretch,
 } from './port.ts';
+export { isAhead } from './slips.ts';
 export { daysBetween, epoch_ms, isInstant, isZone, localDate } from './time.ts';

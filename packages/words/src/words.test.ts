@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { en } from './en/index.ts';
-import { createSpeaker, isMessageKey, type MessageKey } from './index.ts';
+import { createSpeaker, isMessageKey, type MessageKey, placeSaying, tellProblem } from './index.ts';
 
 const metric = createSpeaker({ locale: 'en', system: 'metric' });
 const us = createSpeaker({ locale: 'en', system: 'us' });
@@ -61,6 +61,29 @@ describe('a chance', () => {
   it.each([0, 1, 100, 250, 256])('of %d in 256 is never told as 0 or 100 %%', (met) => {
     expect(metric.chance(met, 256)).not.toMatch(/\b(0|100) ?%|\balways\b|\bnever\b(?! )|certainly$/u);
     expect(metric.chance(met, 256)).toContain('256 draws');
+  });
+});
+
+describe('where something stands', () => {
+  it.each([
+    ['dryDown.dry_g', { key: 'place.dry_g' }],
+    ['body.carbonToNitrogen', { key: 'place.carbonToNitrogen' }],
+    ['body', { key: 'place.body' }],
+    ['layers[0].mass_kg', 'mass'],
+    ['soil.organicMatter_pctDry', 'organic matter'],
+    ['body.temp_degC', 'body.temp_degC'],
+    ['--dry', '--dry'],
+    ['straw', 'straw'],
+    ['my heap.txt', 'my heap.txt'],
+    ['/tmp/a.b', '/tmp/a.b'],
+  ])('%s is told as %o', (path, told) => {
+    expect(placeSaying(path)).toEqual(told);
+  });
+
+  it('keeps the names for who wrote the input under them', () => {
+    const problem = { code: 'too-big', path: 'dryDown.dry_g', found: '60', wanted: '< 50' };
+    expect(tellProblem(metric, problem)).toBe('the weight after drying is 60, which is too much; it wants < 50.');
+    expect(tellProblem(metric, problem, { names: true })).toContain('dryDown.dry_g is 60');
   });
 });
 

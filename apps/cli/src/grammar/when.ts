@@ -1,4 +1,4 @@
-import type { Precision } from '@loamwright/daybook';
+import { isAhead, type Precision } from '@loamwright/daybook';
 import { bad, good, type Outcome } from '@loamwright/science';
 import { Temporal } from 'temporal-polyfill';
 
@@ -51,13 +51,10 @@ export function readWhen(text: string, now: Date, zone: string): Outcome<WhenRea
   return bad({ code: 'when-unreadable', path: '--when', found: text.slice(0, 60), wanted: '' });
 }
 
-/** Clocks of two devices differ, and a day that is known only as a day is put at its noon. */
-const AHEAD_MS = 24 * 60 * 60 * 1000;
-
-/** As {@link readWhen}, for what has happened: more than a day ahead is a slip of the pen. Problem besides: `when-ahead`. */
+/** As {@link readWhen}, for what has happened. Problem besides: `when-ahead`. */
 export function readPast(text: string, now: Date, zone: string): Outcome<WhenRead> {
   const read = readWhen(text, now, zone);
-  if (!read.ok || Date.parse(read.value.happened) <= now.getTime() + AHEAD_MS) return read;
+  if (!read.ok || !isAhead(read.value.happened, now.toISOString())) return read;
   return bad({ code: 'when-ahead', path: '--when', found: text.slice(0, 60), wanted: '' });
 }
 

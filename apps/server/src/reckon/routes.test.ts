@@ -116,6 +116,18 @@ describe('a calculation over HTTP', () => {
     expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
   });
 
+  it.each([
+    ['carbonToNitrogen_ratio', 1e9],
+    ['nitrogen_pctDry', 60],
+    ['densityLoose_kgPerM3AsIs', 50_000],
+  ])('refuses a %s of %d as a figure of somebody’s own stuff', async (property, figure) => {
+    const ingredients = [{ material: 'straw', amount: { mass_kg: 10 }, described: { [property]: figure } }];
+    const response = await post('mix-balance', JSON.stringify({ ingredients }));
+    expect(response.status).toBe(422);
+    const { problems } = await told(response);
+    expect(problems).toMatchObject([{ code: 'out-of-bounds', path: `ingredients[0].described.${property}` }]);
+  });
+
   it('refuses two hundred thousand strange fields with the first hundred', async () => {
     const strange = Object.fromEntries(Array.from({ length: 200_000 }, (_, i) => [`x${i}`, 1]));
     const response = await post('reading-meaning', JSON.stringify(strange));

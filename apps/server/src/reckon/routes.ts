@@ -61,7 +61,7 @@ export function reckonRoutes({ reckoner, speaker, guard }: ReckonParts): Hono {
 
   /** A problem goes out as data and in words: who asks from a program may want to show it. */
   function refuse(context: Context, status: ContentfulStatusCode, ...problems: readonly Problem[]): Response {
-    const worded = problems.map((one) => ({ ...one, words: tellProblem(speaker, one) }));
+    const worded = problems.map((one) => ({ ...one, words: tellProblem(speaker, one, { names: true }) }));
     const headers = { 'cache-control': 'no-store', 'content-language': speaker.locale };
     return context.json({ ok: false, problems: worded }, status, headers);
   }

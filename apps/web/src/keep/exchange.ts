@@ -3,8 +3,9 @@ import type { Saying } from '@loamwright/words';
 import { useSyncExternalStore } from 'react';
 import { changeSettings, settings } from '../device/settings.ts';
 import type { Book } from './book.ts';
-import { sayFailure, sayProblem } from './failure.ts';
+import { sayFailure } from './failure.ts';
 import { remember } from './known.ts';
+import { sayProblem } from './not-written.ts';
 import { computer } from './server.ts';
 import { now } from './time.ts';
 

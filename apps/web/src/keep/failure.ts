@@ -1,8 +1,8 @@
 import type { Problem } from '@loamwright/science';
 import { isMessageKey, type Saying } from '@loamwright/words';
 import { NotWritten, Refused } from './book.ts';
+import { sayNotWritten, sayProblem } from './not-written.ts';
 import { ServerRefused } from './server.ts';
-import { sayNotWritten } from './useWriting.ts';
 
 /** A file that could not be brought in, and what is wrong with it. */
 export class NotBrought extends Refused {
@@ -23,13 +23,4 @@ export function sayFailure(error: unknown): Saying {
     return isMessageKey(key) ? { key } : sayProblem(error.problem);
   }
   return { key: 'app.notWritten.failed', places: { why: error instanceof Error ? error.message : String(error) } };
-}
-
-/** A coded problem in the words of the catalogue. */
-export function sayProblem(problem: Problem | undefined): Saying {
-  const { code, path, found, wanted } = problem ?? { code: '', path: '', found: '', wanted: '' };
-  const key = `problem.${code}`;
-  return isMessageKey(key)
-    ? { key, places: { path, found, wanted } }
-    : { key: 'app.problem.other', places: { code, path, found, wanted } };
 }

@@ -2,7 +2,8 @@ import type { Attachment } from '@loamwright/daybook';
 import type { Saying } from '@loamwright/words';
 import { useState } from 'react';
 import { settings } from '../device/settings.ts';
-import { NotWritten, type ToWrite } from './book.ts';
+import type { ToWrite } from './book.ts';
+import { sayNotWritten } from './not-written.ts';
 import { writerOf } from './shelf.ts';
 import { useBook } from './useBook.ts';
 
@@ -34,25 +35,4 @@ export function useWriting(): Writing {
     }
   };
   return { write, busy, problem };
-}
-
-/** Why something was not kept, as a sentence. */
-export function sayNotWritten(error: unknown): Saying {
-  if (!(error instanceof NotWritten)) return { key: 'app.notWritten.failed', places: { why: String(error) } };
-  switch (error.reason) {
-    case 'refused':
-    case 'full':
-    case 'busy':
-    case 'closed':
-      return { key: `app.notWritten.${error.reason}` };
-    case 'not-valid': {
-      const [first] = error.problems;
-      return {
-        key: 'app.notWritten.not-valid',
-        places: { path: first?.path ?? '', found: first?.found ?? '', wanted: first?.wanted ?? '' },
-      };
-    }
-    case 'failed':
-      return { key: 'app.notWritten.failed', places: { why: String(error.cause) } };
-  }
 }

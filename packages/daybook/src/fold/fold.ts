@@ -1,13 +1,14 @@
 import type { Entry } from '../entry/entry.ts';
 import { type KindId, type Told, tell } from '../kinds/registry.ts';
 import { compareInFold } from '../order.ts';
+import { figureSlipsIn } from '../slips.ts';
 import { establishPlaces, harvested, soilTested, sown, spread } from './beds.ts';
 import { readClocks } from './clock.ts';
 import { settle } from './force.ts';
 import { combined, establishHeaps, finished, heapBuilt, heapFed, screened, split } from './heaps.ts';
 import type { Heap, HeapPhase, Holding, Unread } from './holding.ts';
 import { byAge, GONE_SHARE } from './matter.ts';
-import { emptyHolding, type OpenHeap, type OpenHolding, setLoose } from './open.ts';
+import { emptyHolding, type OpenHeap, type OpenHolding, setLoose, warn } from './open.ts';
 import { materialDescribed, materialMeasured, stockIn, stockOut } from './stock.ts';
 import { covered, moved, reading, series, turned, watered } from './tending.ts';
 
@@ -51,6 +52,7 @@ export function fold(entries: Iterable<Entry>, options: FoldOptions = {}): Holdi
   establishPlaces(state, told);
   establishHeaps(state, told);
   for (const one of told) apply(state, one);
+  for (const one of told) for (const { found } of figureSlipsIn(one)) warn(state, 'beyond-belief', one.entry.id, found);
   readClocks(state, every, options.now);
   return {
     id,

@@ -171,13 +171,15 @@ export type WarningCode =
   /** It names a bay that has not been set up. */
   | 'no-such-bay'
   /** More was taken from store than was written down as come in. */
-  | 'stock-below-zero';
+  | 'stock-below-zero'
+  /** A figure in it is beyond what can be: a slip of the pen. */
+  | 'beyond-belief';
 
 /** Something that looks wrong and is taken as it stands. */
 export interface Warning {
   readonly code: WarningCode;
   readonly entry: string;
-  /** What it is measured against: an instant, or the id of a bay, heap or material. */
+  /** What it is measured against: an instant, a figure, or the id of a bay, heap or material. */
   readonly against: string;
 }
 

@@ -153,6 +153,6 @@ export const soilTested: Kind<SoilTested> = {
       note: longText.optional(),
     })
     .refine((body) => results.some((key) => body[key] !== undefined), {
-      params: { wanted: `at least one of ${results.join(', ')}` },
+      params: { wanted: 'a pH, organic matter, phosphorus, potassium or a conductivity' },
     }),
 };

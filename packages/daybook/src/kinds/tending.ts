@@ -53,7 +53,7 @@ export const reading: Kind<Reading> = {
       note: longText.optional(),
     })
     .refine((body) => observations.some((key) => body[key] !== undefined), {
-      params: { wanted: `at least one of ${observations.join(', ')}` },
+      params: { wanted: 'a temperature, a squeeze, a smell, a height, a moisture or an oxygen' },
     }),
 };
 

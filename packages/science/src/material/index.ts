@@ -77,3 +77,4 @@ export {
   scaleOf,
   spreadFor,
 } from './properties.ts';
+export { type Bounds, isWithin, materialBounds } from './slips.ts';

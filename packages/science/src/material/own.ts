@@ -1,7 +1,8 @@
 import { z } from 'zod';
-import { narrow, type Quantity, quantityOn } from '../estimate/index.ts';
+import { between, narrow, type Quantity, quantityOn } from '../estimate/index.ts';
 import { type PropertyId, propertyIds } from './material.ts';
 import { type KnownMaterial, scaleOf } from './properties.ts';
+import { materialBounds } from './slips.ts';
 
 /** Properties as a grower knows them; only those that are known. */
 export type OwnQuantities = Readonly<Partial<Record<PropertyId, Quantity>>>;
@@ -16,11 +17,15 @@ export interface OwnMaterial {
   readonly measured?: OwnQuantities | undefined;
 }
 
-const quantitiesShape = Object.fromEntries(
-  propertyIds.map((property) => [property, quantityOn(scaleOf[property], property).optional()]),
-);
+const quantitiesShape = Object.fromEntries(propertyIds.map((property) => [property, quantityOf(property).optional()]));
 
-/** Checks properties that come from outside, each on its own scale. */
+function quantityOf(property: PropertyId): z.ZodType<Quantity> {
+  const quantity = quantityOn(scaleOf[property], property);
+  const bounds = materialBounds[property];
+  return bounds === undefined ? quantity : between(quantity, bounds.least, bounds.most);
+}
+
+/** Checks properties that come from outside, each on its own scale and within the bounds of a slip. */
 export const ownQuantitiesSchema: z.ZodType<OwnQuantities> = z.strictObject(quantitiesShape);
 
 export const ownMaterialSchema: z.ZodType<OwnMaterial> = z.strictObject({

@@ -169,6 +169,7 @@ export const advisorEn = {
   'advisor.warning.after-gone': 'Nothing was left of the heap by then.',
   'advisor.warning.no-such-bay': 'It names a bay that has not been set up.',
   'advisor.warning.no-such-source': 'It takes from a heap that is not there.',
+  'advisor.warning.beyond-belief': 'A figure in it is beyond what can be: a slip of the pen?',
   'advisor.warning.stock-below-zero': 'More was taken from store than was written down as come in.',
 
   'advisor.stock.none': 'Nothing is written down as lying in store.',

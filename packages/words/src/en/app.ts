@@ -111,7 +111,7 @@ export const appEn = {
   'app.notWritten.busy': 'Another window holds the daybook. Close it and try again: nothing was changed.',
   'app.notWritten.closed':
     'The app was renewed or the demo was let go in another window. Open this page again: nothing was changed.',
-  'app.notWritten.not-valid': 'It was not written down: {path} is {found}, and it wants {wanted}.',
+  'app.notWritten.not-valid': 'It was not written down: {why}',
   'app.notWritten.failed': 'It was not written down. The machine says: {why}',
 
   'app.when.title': 'When',

@@ -193,5 +193,5 @@ export const blendEn = {
     '“{found}” is no bed. A bed is 2.4x1.2x0.4m (length, width, depth inside), or an area such as 3m2 with --depth 40cm.',
   'problem.two-recipes': '{path} and another recipe ({found}) were both given: give one.',
   'problem.base-too-deep':
-    'The woody foot ({found} m) leaves no room for roots: there must be {wanted} m of mix above it or more ({path}).',
+    'The woody foot ({found} m) leaves no room for roots: there must be {wanted} m of mix above it or more.',
 } as const;

@@ -83,6 +83,4 @@ export const cliProblemsEn = {
   'problem.nothing-wanted': 'None of the beds wants any: share by area, or say what each wants.',
   'problem.soil-unreadable':
     '“{found}” is no figure of a soil test. What would do: p=84ppm, k=300lb/ac, p2o5=190mg/kg.',
-  'problem.when-ahead':
-    'The time “{found}” ({path}) lies ahead: only what has happened is written down. If the year was meant otherwise, type it again.',
 } as const;

@@ -3,6 +3,15 @@ export const problemsEn = {
   'tell.whole': 'the input',
   'tell.other': '{path}: {found} ({code}); wanted: {wanted}.',
   'tell.because': 'Why: {reason}.',
+  'place.body': 'what was written',
+  'place.carbonToNitrogen': 'a C:N',
+  'place.nitrogen_pctDry': 'nitrogen in percent of the dry stuff',
+  'place.density_kgPerM3AsIs': 'a weight loose, in kilograms to the cubic metre,',
+  'place.densityPacked_kgPerM3AsIs': 'a weight pressed down, in kilograms to the cubic metre,',
+  'place.wet_g': 'the weight before drying',
+  'place.dry_g': 'the weight after drying',
+  'place.container_g': 'the weight of the dish',
+  'place.compost_pctVolume': 'the share of compost',
   'problem.missing': '{path} is missing: it wants {wanted}.',
   'problem.wrong-type': '{path} is {found}; it wants {wanted}.',
   'problem.too-big': '{path} is {found}, which is too much; it wants {wanted}.',
@@ -20,5 +29,10 @@ export const problemsEn = {
     'What was put on would lie {found} m deep over the bed, and no bed is deeper than {wanted} m. Check the amounts and the area.',
   'problem.unknown-measure': '“{found}” (at {path}) is no measure the program knows. It knows: {wanted}.',
   'problem.unknown-calculation': 'There is no calculation “{found}”. There are: {wanted}.',
+  'problem.when-ahead':
+    'The time “{found}” lies ahead: only what has happened is written down. If the year was meant otherwise, write it again.',
+  'problem.water-beyond':
+    '{found} L at one go is more than anyone pours on a heap: at most {wanted} L. Is it a slip of the pen?',
+  'problem.figure-beyond': 'No stuff has {path} of {found}; what would do is {wanted}. Is it a slip of the pen?',
   'problem.no-solver': 'The solver is not loaded, so {path} can’t be worked out here; it wants {wanted}.',
 } as const;

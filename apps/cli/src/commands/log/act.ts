@@ -1,5 +1,5 @@
 import type { Cover, Entered, Holding, Liquid } from '@loamwright/daybook';
-import { bad, good, isEstimate, likely, measureById, type Outcome, type Quantity } from '@loamwright/science';
+import { bad, good, isEstimate, measureById, type Outcome, type Quantity } from '@loamwright/science';
 import { unitTable } from '@loamwright/units';
 import type { Jotting } from '../../book.ts';
 import { readAmount } from '../../grammar/amount.ts';
@@ -63,8 +63,6 @@ function watered(asked: ActAsked): Outcome<Jotting> {
   const text = asked.rest.join(' ');
   const volume = readVolume(text, asked);
   if (!volume.ok) return volume;
-  if (likely(volume.value.volume_L) > MOST_L)
-    return bad({ code: 'too-big', path: 'watered', found: text.slice(0, 40), wanted: `≤ ${MOST_L} L` });
   const typed = asked.options.liquid ?? 'water';
   const liquid = liquids.find((known) => known === typed);
   if (liquid === undefined)
@@ -74,8 +72,6 @@ function watered(asked: ActAsked): Outcome<Jotting> {
 }
 
 const LITRES_PER_M3 = 1000;
-/** Nobody pours more on a heap at one go: a large tank on wheels. */
-const MOST_L = 20_000;
 
 /** Water by the litre or gallon, or in buckets and cans. */
 function readVolume(

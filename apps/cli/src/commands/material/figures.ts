@@ -25,8 +25,7 @@ export function readFigures(options: MaterialOptions, system: UnitSystem): Outco
   const figure = (text: string | undefined, path: string, scale: Scale): Quantity | undefined => {
     if (text === undefined) return undefined;
     const value = readFigure(text);
-    const bounds = boundsAt[path];
-    if (value !== undefined && within(value, scale) && (bounds === undefined || isBetween(value, bounds))) return value;
+    if (value !== undefined && within(value, scale)) return value;
     problems.push({ code: 'figure-unreadable', path, found: text.slice(0, 40), wanted: wantedAt[path] ?? '' });
     return undefined;
   };
@@ -35,7 +34,7 @@ export function readFigures(options: MaterialOptions, system: UnitSystem): Outco
   const nitrogen_pctDry = figure(options.nitrogen, '--nitrogen', percent);
   const ash_pctDry = figure(options.ash, '--ash', percent);
   const weight = readWeight(options.weight, system);
-  if (options.weight !== undefined && (weight === undefined || !isBetween(weight, WEIGHT_KG_PER_M3))) {
+  if (options.weight !== undefined && weight === undefined) {
     problems.push({
       code: 'figure-unreadable',
       path: '--weight',
@@ -60,23 +59,6 @@ const wantedAt: Readonly<Record<string, string>> = {
   '--ash': '8%, 5-12%',
   '--weight': '300kg/m3, 500lb/yd3',
 };
-
-interface Bounds {
-  readonly least: number;
-  readonly most: number;
-}
-
-/** Beyond these a figure is a slip of the pen: wood is printed up to C:N 1,313, urea holds 46 % nitrogen. */
-const boundsAt: Readonly<Record<string, Bounds>> = {
-  '--ratio': { least: 1, most: 2000 },
-  '--nitrogen': { least: 0, most: 47 },
-};
-/** From feathers to wet stone. */
-const WEIGHT_KG_PER_M3: Bounds = { least: 5, most: 3000 };
-
-function isBetween(value: Quantity, { least, most }: Bounds): boolean {
-  return typeof value === 'number' ? value >= least && value <= most : value.p10 >= least && value.p90 <= most;
-}
 
 function wetness(text: string | undefined): Quantity | undefined {
   const said = wetnessIds.find((id) => id === text?.trim().toLowerCase());

@@ -127,6 +127,10 @@ describe('a material as it is here', () => {
     [['straw', '--full', '10kg', '--empty', '1kg'], 'check-half'],
     [['straw', '--wet', '100', '--dry', 'some'], 'measurement-unreadable'],
     [['straw', '--wet', '50g', '--dry', '60g'], 'too-big'],
+    [['straw', '--ratio', '10000'], 'figure-beyond'],
+    [['straw', '--ratio', '0.1-40'], 'figure-beyond'],
+    [['straw', '--nitrogen', '60'], 'figure-beyond'],
+    [['straw', '--weight', '50000kg/m3'], 'figure-beyond'],
     [['straw', '--full', '3kg', '--empty', '1kg', '--holds', 'hat'], 'unknown-measure'],
     [['straw', '--like', 'hay'], 'name-taken'],
     [['…', '--like', 'hay'], 'name-unusable'],
@@ -135,7 +139,9 @@ describe('a material as it is here', () => {
     const { ok, problems } = await home.json(['material', ...args]);
     expect(ok).toBe(false);
     expect(problems?.map(({ code }) => code)).toContain(problem);
-    expect((await home.run(['material', ...args])).err).not.toContain(problem);
+    const { err } = await home.run(['material', ...args]);
+    expect(err).not.toContain(problem);
+    expect(err).not.toMatch(/\w_\w|\b[a-z]+\.[a-z]/u);
     expect((await home.json(['daybook'])).value).toEqual([]);
   });
 });

@@ -2,7 +2,7 @@ import { bedFillReport } from '@loamwright/advisor';
 import { type BedFillInput, bedFill, type CompostKnown, createDraws, standsOnIds } from '@loamwright/science';
 import { type ReactNode, useMemo, useState } from 'react';
 import { useSettings } from '../../device/settings.ts';
-import { sayProblem } from '../../keep/failure.ts';
+import { sayProblem } from '../../keep/not-written.ts';
 import { Choices } from '../../parts/Choices.tsx';
 import { QuantityField } from '../../parts/QuantityField.tsx';
 import { Sentence } from '../../parts/Sentence.tsx';

@@ -14,7 +14,7 @@ import {
   type PutId,
 } from '@loamwright/science';
 import { type ReactNode, useId, useMemo, useState } from 'react';
-import { sayProblem } from '../../keep/failure.ts';
+import { sayProblem } from '../../keep/not-written.ts';
 import { Cautions } from '../../parts/Cautions.tsx';
 import { Choices } from '../../parts/Choices.tsx';
 import { Page } from '../../shell/Page.tsx';

@@ -1,7 +1,7 @@
 import { type Check, describedWith, figuresOfCheck, materialName, readCheck } from '@loamwright/advisor';
 import { type ReactNode, useState } from 'react';
 import type { ToWrite } from '../../keep/book.ts';
-import { sayProblem } from '../../keep/failure.ts';
+import { sayProblem } from '../../keep/not-written.ts';
 import type { Happened } from '../../keep/time.ts';
 import { useBook } from '../../keep/useBook.ts';
 import { needs } from '../../mix/needs.ts';

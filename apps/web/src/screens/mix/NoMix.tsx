@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { sayProblem } from '../../keep/failure.ts';
+import { sayProblem } from '../../keep/not-written.ts';
 import type { Worked } from '../../mix/mix.ts';
 import { Page } from '../../shell/Page.tsx';
 import { goInstead, to } from '../../shell/route.ts';

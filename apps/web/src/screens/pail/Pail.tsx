@@ -1,6 +1,6 @@
 import { type ReactNode, useMemo, useState } from 'react';
 import { useSettings } from '../../device/settings.ts';
-import { sayProblem } from '../../keep/failure.ts';
+import { sayProblem } from '../../keep/not-written.ts';
 import { useBook } from '../../keep/useBook.ts';
 import { useWriting } from '../../keep/useWriting.ts';
 import { Problem } from '../../parts/Problem.tsx';
