@@ -1,6 +1,7 @@
 import { bedCalculations } from './bed/index.ts';
 import { blendCalculations } from './blend/index.ts';
 import type { ListedCalculation } from './catalogue/index.ts';
+import { clauseCalculations } from './clauses/index.ts';
 import { curingCalculations } from './curing/index.ts';
 import { heapCalculations } from './heap/index.ts';
 import { inputCalculations } from './inputs/index.ts';
@@ -22,6 +23,7 @@ export const catalogue: readonly ListedCalculation[] = [
   ...inputCalculations,
   ...intervalCalculations,
   ...sanitationCalculations,
+  ...clauseCalculations,
   ...curingCalculations,
   ...bedCalculations,
 ];

@@ -5,6 +5,7 @@ export * from './blend/index.ts';
 export * from './calendar/index.ts';
 export * from './catalogue/index.ts';
 export * from './caution/index.ts';
+export * from './clauses/index.ts';
 export * from './curing/index.ts';
 export * from './estimate/index.ts';
 export * from './heap/index.ts';

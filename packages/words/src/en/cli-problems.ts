@@ -31,6 +31,9 @@ export const cliProblemsEn = {
   'problem.name-taken':
     '“{found}” is a known material. To correct it leave --like out; to add your own give it another name.',
   'problem.name-unusable': 'A name needs a letter or a figure in it.',
+  'problem.clause-unreadable': 'The clause “{found}” ({path}) can’t be read. What would do: {wanted}.',
+  'problem.no-clauses':
+    'No clause was given. Give each with --clause, such as --clause "height 4ft", or a file of them with --file.',
   'problem.measurement-unreadable': '{path} is “{found}”, which can’t be read. What would do: {wanted}.',
   'problem.when-unreadable':
     'The time “{found}” ({path}) can’t be read. What would do: 18:00, yesterday, yesterday 18:00, monday 7:30, 3 days ago, 2026-03-01, 2026-03-01 18:00.',

@@ -1,6 +1,7 @@
 import { apiEn } from './api.ts';
 import { bedDeskEn } from './bed-desk.ts';
 import { calculationsEn } from './calculations.ts';
+import { clausesEn } from './clauses.ts';
 import { cliEn } from './cli.ts';
 import { limeEn } from './lime.ts';
 import { needsEn } from './needs.ts';
@@ -14,6 +15,7 @@ import { soilTestEn } from './soil-test.ts';
 export const deskEn: typeof apiEn &
   typeof bedDeskEn &
   typeof calculationsEn &
+  typeof clausesEn &
   typeof cliEn &
   typeof limeEn &
   typeof needsEn &
@@ -25,6 +27,7 @@ export const deskEn: typeof apiEn &
   ...apiEn,
   ...bedDeskEn,
   ...calculationsEn,
+  ...clausesEn,
   ...cliEn,
   ...limeEn,
   ...needsEn,

@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import type { Register } from '../../register.ts';
+import { safeClauses } from './clauses.ts';
 import { safeHarvest } from './harvest.ts';
 import { safeBeans, safeInput } from './input.ts';
 import { safeHeap, safeLog } from './log.ts';
@@ -61,4 +62,23 @@ export function registerSafe(safe: Command, { under, say, run }: Register): void
     .option('--weeks <count>', say('cli.safe.beans.weeks'))
     .option('--parts <count>', say('cli.safe.beans.parts'))
     .action((options) => run(options, async (session) => safeBeans(options, session)));
+
+  under(safe, 'clauses', 'cli.safe.clauses')
+    .argument('[heap]', say('cli.safe.clauses.heap'))
+    .option('--file <path>', say('cli.safe.clauses.file'))
+    .option('--clause <clause...>', say('cli.safe.clauses.clause'))
+    .option('--of <name>', say('cli.safe.clauses.of'))
+    .option('--whose <whose>', say('cli.safe.clauses.whose'))
+    .option('--size <size>', say('cli.safe.clauses.size'))
+    .option('--volume <volume>', say('cli.safe.clauses.volume'))
+    .option('--lot <area>', say('cli.safe.clauses.lot'))
+    .option('--line <length>', say('cli.safe.clauses.line'))
+    .option('--house <length>', say('cli.safe.clauses.house'))
+    .option('--water <length>', say('cli.safe.clauses.water'))
+    .option('--stuff <list>', say('cli.safe.clauses.stuff'))
+    .option('--yard <where>', say('cli.safe.clauses.yard'))
+    .option('--cover <answer>', say('cli.safe.clauses.cover'))
+    .option('--enclosed <answer>', say('cli.safe.clauses.enclosed'))
+    .option('--buried <answer>', say('cli.safe.clauses.buried'))
+    .action((name, options) => run(options, (session) => safeClauses(name, options, session)));
 }

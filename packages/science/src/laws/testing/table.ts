@@ -1,5 +1,6 @@
 import { bedLaws } from './bed-laws.ts';
 import { blendLaws } from './blend-laws.ts';
+import { clauseLaws } from './clause-laws.ts';
 import { curingLaws } from './curing-laws.ts';
 import { heapLaws } from './heap-laws.ts';
 import { inputLaws } from './input-laws.ts';
@@ -25,5 +26,6 @@ export const lawTable: Readonly<Record<string, LawsOf>> = {
   ...sanitationLaws,
   ...spreadLaws,
   ...bedLaws,
+  ...clauseLaws,
   ...curingLaws,
 };

@@ -1,0 +1,124 @@
+import { bad, type Clause, good, type NamedId, namedIds, type Outcome, plainKinds } from '@loamwright/science';
+import { type Dimension, readQuantity, type UnitSystem, unitFor } from '@loamwright/units';
+
+const LONGEST = 120;
+
+/**
+ * A clause as it is typed: a kind, then its figure. `height 4ft`, `volume 150ft3 per 10000ft2`, `sides 4x8ft`,
+ * `from-line 5ft`, `bars animal-droppings, pet-waste`, `rear-yard`. A kind of size or distance without a figure stands for a
+ * clause that names none. Problem: `clause-unreadable`.
+ *
+ * @param path where it stands, for the problem
+ */
+export function readClause(typed: string, path: string, system: UnitSystem): Outcome<Clause> {
+  const plain = typed.slice(0, LONGEST).trim().toLowerCase();
+  const [kind = '', ...words] = plain.split(/[\s:]+/u);
+  const rest = words.join(' ');
+  const clause = typed.length > LONGEST ? undefined : clauseOf(kind, rest, system);
+  return clause === undefined
+    ? bad({ code: 'clause-unreadable', path, found: plain.slice(0, 60), wanted: wantedOf(kind) })
+    : good(clause);
+}
+
+function clauseOf(kind: string, rest: string, system: UnitSystem): Clause | undefined {
+  const plain = plainKinds.find((one) => one === kind);
+  if (plain !== undefined) return rest === '' ? { kind: plain } : undefined;
+  switch (kind) {
+    case 'volume':
+      return volume(rest, system);
+    case 'height':
+      return figured(rest, 'length', system, (most_m) => ({ kind, most_m }), { kind });
+    case 'footprint':
+      return figured(rest, 'area', system, (most_m2) => ({ kind, most_m2 }), { kind });
+    case 'from-line':
+    case 'from-house':
+    case 'from-water':
+      return figured(rest, 'length', system, (least_m) => ({ kind, least_m }), { kind });
+    case 'lot-share':
+      return lotShare(rest);
+    case 'sides':
+      return sides(rest, system);
+    case 'bars':
+    case 'allows':
+    case 'allows-only': {
+      const stuff = namedIn(rest);
+      if (stuff === undefined) return undefined;
+      return kind === 'bars'
+        ? { kind, stuff }
+        : { kind: 'allows', stuff, ...(kind === 'allows-only' && { only: true }) };
+    }
+    default:
+      return undefined;
+  }
+}
+
+const shownAs = { length: 'length', area: 'area', volume: 'bulkVolume' } as const;
+
+function positive(text: string, dimension: Dimension & keyof typeof shownAs, system: UnitSystem): number | undefined {
+  const read = readQuantity(text, dimension, unitFor(shownAs[dimension], system));
+  return read !== undefined && read.si > 0 ? read.si : undefined;
+}
+
+function figured(
+  text: string,
+  dimension: 'length' | 'area',
+  system: UnitSystem,
+  told: (si: number) => Clause,
+  untold: Clause,
+): Clause | undefined {
+  if (text === '') return untold;
+  const si = positive(text, dimension, system);
+  return si === undefined ? undefined : told(si);
+}
+
+function volume(text: string, system: UnitSystem): Clause | undefined {
+  if (text === '') return { kind: 'volume' };
+  const [most = '', per, ...more] = text.split(/\s+per\s+/u);
+  const most_m3 = positive(most, 'volume', system);
+  if (most_m3 === undefined || more.length > 0) return undefined;
+  if (per === undefined) return { kind: 'volume', most_m3 };
+  const perLot_m2 = positive(per, 'area', system);
+  return perLot_m2 === undefined ? undefined : { kind: 'volume', most_m3, perLot_m2 };
+}
+
+function lotShare(text: string): Clause | undefined {
+  if (text === '') return { kind: 'lot-share' };
+  const figure = /^(\d{1,3}(?:[.,]\d{1,6})?)\s*%?$/u.exec(text)?.[1];
+  const most_pctOfLot = Number((figure ?? '').replace(',', '.'));
+  return most_pctOfLot > 0 && most_pctOfLot <= 100 ? { kind: 'lot-share', most_pctOfLot } : undefined;
+}
+
+/** `4x8ft`: the unit of the second side counts for the first where that has none. */
+function sides(text: string, system: UnitSystem): Clause | undefined {
+  const [one = '', other = '', ...more] = text.split(/\s*[x×*]\s*/u);
+  const unit = /[^\d.,\s].*$/u.exec(other)?.[0] ?? '';
+  const first = positive(/^[\d.,]+$/u.test(one) ? `${one}${unit}` : one, 'length', system);
+  const second = positive(other, 'length', system);
+  if (first === undefined || second === undefined || more.length > 0) return undefined;
+  return { kind: 'sides', long_m: Math.max(first, second), short_m: Math.min(first, second) };
+}
+
+function namedIn(text: string): readonly NamedId[] | undefined {
+  const typed = text.split(/\s*,\s*|\s+/u).filter((one) => one !== '');
+  const found = typed.flatMap((one) => namedIds.filter((id) => id === one));
+  return typed.length > 0 && found.length === typed.length ? [...new Set(found)] : undefined;
+}
+
+const examples: Readonly<Record<string, string>> = {
+  volume: 'volume 150ft3, volume 150ft3 per 10000ft2',
+  height: 'height 4ft',
+  footprint: 'footprint 75ft2',
+  'lot-share': 'lot-share 1%',
+  sides: 'sides 4x8ft',
+  'from-line': 'from-line 5ft',
+  'from-house': 'from-house 15ft',
+  'from-water': 'from-water 100ft',
+};
+
+function wantedOf(kind: string): string {
+  if (kind === 'bars' || kind.startsWith('allows')) return `${kind} ${namedIds.join(',')}`;
+  if (plainKinds.some((one) => one === kind)) return kind;
+  return (
+    examples[kind] ?? [...Object.values(examples), 'bars pet-waste', 'allows horse-manure', ...plainKinds].join(', ')
+  );
+}

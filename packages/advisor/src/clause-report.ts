@@ -1,0 +1,94 @@
+import type { CautionId, ClauseCheck, ClauseFinding, CodeVerdict } from '@loamwright/science';
+import type { Place, Saying } from '@loamwright/words';
+import { area, bulk, height, say, sayOf } from './saying.ts';
+
+/** The clauses of one town, landlord or market in sentences. */
+export interface CodeReport {
+  readonly verdict: Saying;
+  readonly clauses: readonly Saying[];
+}
+
+/** A heap held against local clauses, in sentences. */
+export interface ClauseReport {
+  /** Failed clauses first, then what is not stated; the log comes last. */
+  readonly answer: Saying;
+  readonly codes: readonly CodeReport[];
+  readonly notes: readonly Saying[];
+  readonly cautions: readonly CautionId[];
+}
+
+/**
+ * The answer of `clause-check` in sentences.
+ *
+ * @param logMeets whether the heap's log meets a rule, where there is one
+ */
+export function clauseReport(found: ClauseCheck, logMeets?: boolean): ClauseReport {
+  return {
+    answer: sayOf('clauses.answer', found.standing, {
+      clauses: leading(found),
+      log: logMeets === undefined ? 'none' : logMeets ? 'meets' : 'short',
+    }),
+    codes: found.codes.map((code) => ({
+      verdict: sayOf('clauses.code', code.verdict, { of: code.of }),
+      clauses: code.findings.map(lineOf),
+    })),
+    notes: [say('clauses.note.as-you-gave'), say('clauses.note.decides')],
+    cautions: found.cautions,
+  };
+}
+
+function leading({ standing, codes }: ClauseCheck): readonly Saying[] {
+  const each = (verdict: ClauseFinding['verdict'], tell: (code: CodeVerdict, finding: ClauseFinding) => Saying) =>
+    codes.flatMap((code) =>
+      code.findings.filter((finding) => finding.verdict === verdict).map((finding) => tell(code, finding)),
+    );
+  return standing === 'clause-fails' ? each('fail', failed) : each('not-stated', open);
+}
+
+function failed({ of }: CodeVerdict, finding: ClauseFinding): Saying {
+  return say('clauses.failed', { of, what: sayOf('clauses.failed', finding.kind, placesOf(finding)) });
+}
+
+function open({ of }: CodeVerdict, finding: ClauseFinding): Saying {
+  return say('clauses.open', { of, what: sayOf('clauses.open', finding.why, { what: whatOf(finding) }) });
+}
+
+function lineOf(finding: ClauseFinding): Saying {
+  const what =
+    finding.verdict === 'not-stated'
+      ? sayOf('clauses.open', finding.why, { what: whatOf(finding) })
+      : detailOf(finding);
+  return sayOf('clauses.line', finding.verdict, { what });
+}
+
+function detailOf(finding: ClauseFinding): Saying {
+  const places = { what: whatOf(finding), ...placesOf(finding) };
+  if (finding.why === 'none-of-it') return say('clauses.detail.none', places);
+  if (finding.limit === undefined) return whatOf(finding);
+  if (finding.kind === 'lot-share') return say('clauses.detail.share', places);
+  return say(finding.kind.startsWith('from-') ? 'clauses.detail.least' : 'clauses.detail.most', places);
+}
+
+function whatOf(finding: ClauseFinding): Saying {
+  const what = sayOf('clauses.what', finding.kind);
+  return finding.stuff === undefined ? what : say('clauses.what.with-stuff', { what, stuff: stuffWords(finding) });
+}
+
+function stuffWords({ stuff = [] }: ClauseFinding): readonly Saying[] {
+  return stuff.map((one) => sayOf('clauses.stuff', one));
+}
+
+/** The figures of a finding, each in the unit of its kind. */
+function placesOf(finding: ClauseFinding): Readonly<Record<string, Place>> {
+  const { kind, have, limit } = finding;
+  const shown = (figure: number): Place => {
+    if (kind === 'volume') return bulk(figure);
+    if (kind === 'footprint') return area(figure);
+    return kind === 'lot-share' ? figure : height(figure);
+  };
+  return {
+    stuff: stuffWords(finding),
+    ...(have !== undefined && { have: shown(have) }),
+    ...(limit !== undefined && { limit: shown(limit) }),
+  };
+}

@@ -1,0 +1,19 @@
+import { type ListedCalculation, listed } from '../catalogue/index.ts';
+import { clauseCheck } from './clause-check.ts';
+
+/** The calculation about the clauses of a town, a landlord or a market. */
+export const clauseCalculations: readonly ListedCalculation[] = [listed(clauseCheck)];
+
+export { clauseCheck } from './clause-check.ts';
+export {
+  type Clause,
+  type ClauseCheck,
+  type ClauseCheckInput,
+  type ClauseFinding,
+  type CodeVerdict,
+  type HeapFacts,
+  type LocalCode,
+  plainKinds,
+  whoseIds,
+} from './clause-check-io.ts';
+export { type NamedId, namedIds, type StuffId, stuffIds, stuffOf } from './stuff.ts';
