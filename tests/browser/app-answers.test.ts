@@ -57,6 +57,21 @@ describe('the answers at the bins', () => {
     await served.stop();
   });
 
+  journey('what lies at the bins is known by its names, and said to be there already', async () => {
+    const served = await serve();
+    const { page, errors, close } = await openPhone(browser);
+    await page.goto(served.address);
+    await begin(page, '°C, litres, metres');
+    await sayWhatIsHere(page, fiveMaterials.slice(0, 1));
+    await page.getByRole('button', { name: 'What else is here?' }).click();
+    await page.getByRole('searchbox').fill('cereal straw');
+    await page.getByText('Here already: straw.').waitFor();
+    expect(await page.getByText('Nothing goes by that name here.').count()).toBe(0);
+    expect(errors).toEqual([]);
+    await close();
+    await served.stop();
+  });
+
   journey('the check worth a minute is told under the mix, and what it finds changes the answer', async () => {
     const served = await serve();
     const { page, errors, close } = await openPhone(browser);

@@ -1,7 +1,7 @@
 import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { type Garden, garden } from './testing/garden.ts';
+import { flat, type Garden, garden } from './testing/garden.ts';
 
 let home: Garden;
 beforeEach(() => {
@@ -94,6 +94,17 @@ describe('a data folder that can’t be used', () => {
       const { code, err } = await home.run([...args, '--data', join(file, 'garden')]);
       expect(code).toBe(1);
       expect(err).toContain('a-file');
+    }
+    expect(readFileSync(file, 'utf8')).toBe('somebody’s');
+  });
+
+  it('is no file: that is told by every command, and the file is left as it was', async () => {
+    const file = join(home.folder, 'a-file');
+    writeFileSync(file, 'somebody’s');
+    for (const args of [['heap'], ['log', 'note', 'one'], ['mix', 'straw=1bale'], ['take']]) {
+      const { code, err } = await home.run([...args, '--data', file]);
+      expect(code).toBe(2);
+      expect(flat(err)).toContain(`${file} is a file, and --data wants the folder`);
     }
     expect(readFileSync(file, 'utf8')).toBe('somebody’s');
   });

@@ -1,3 +1,4 @@
+import { existsSync, statSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join, resolve } from 'node:path';
 
@@ -47,6 +48,11 @@ function usualFolder(environment: Environment, platform: NodeJS.Platform): strin
     default:
       return join(nonEmpty(environment['XDG_DATA_HOME']) ?? join(home, '.local', 'share'), 'loamwright');
   }
+}
+
+/** Whether something other than a folder stands where the data folder should be. */
+export function isNoFolder(path: string): boolean {
+  return existsSync(path) && !statSync(path).isDirectory();
 }
 
 function nonEmpty(text: string | undefined): string | undefined {

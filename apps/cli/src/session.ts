@@ -1,8 +1,8 @@
 import { hostname } from 'node:os';
-import { good, type Outcome } from '@loamwright/science';
+import { bad, good, type Outcome } from '@loamwright/science';
 import type { UnitSystem } from '@loamwright/units';
 import { createSpeaker, type Speaker } from '@loamwright/words';
-import { type DataFolder, dataFolder, type Environment } from './folder.ts';
+import { type DataFolder, dataFolder, type Environment, isNoFolder } from './folder.ts';
 import { readSettings, type Settings, usualUnits, writeSettings } from './settings.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -38,10 +38,14 @@ export interface Session extends Surroundings {
   readonly speaker: Speaker;
 }
 
-/** Problems: `settings-broken`, `not-one-of`, and `folder-unusable` where a setting was to be remembered. */
+/** Problems: `data-not-folder`, `settings-broken`, `not-one-of`, and `folder-unusable` where a setting was to be remembered. */
 export function openSession(options: CommonOptions, surroundings: Surroundings): Outcome<Session> {
   const demo = options.demo === true;
   const folder = dataFolder(options.data, surroundings.environment, surroundings.platform, demo);
+  if (isNoFolder(folder.path)) {
+    const path = options.data === undefined ? 'LOAMWRIGHT_DATA' : '--data';
+    return bad({ code: 'data-not-folder', path, found: folder.path, wanted: '' });
+  }
   const read = readSettings(folder.settings);
   if (!read.ok) return read;
   const units = readUnits(options.units);

@@ -121,6 +121,36 @@ describe('the pages to read', () => {
     expect(text).not.toContain(speaker.say('api.page.notNow'));
   });
 
+  it('work an example out once, however many ask at once', async () => {
+    let worked = 0;
+    const counting: Reckoner = {
+      ...reckoner,
+      reckon: (id, body) => {
+        worked += 1;
+        return reckoner.reckon(id, body);
+      },
+    };
+    const ask = asking(testServer({ reckoner: counting }));
+    const path = '/api/page/moisture-from-weights';
+    const texts = await Promise.all([ask(path), ask(path), ask(path)].map(async (one) => (await one).text()));
+    expect(new Set(texts).size).toBe(1);
+    await ask(path);
+    expect(worked).toBe(1);
+  });
+
+  it('are tried again when the thread fell over', async () => {
+    let falls = true;
+    const falling: Reckoner = {
+      ...reckoner,
+      reckon: (id, body) => (falls ? Promise.reject(new Error('fell over')) : reckoner.reckon(id, body)),
+    };
+    const ask = asking(testServer({ reckoner: falling }));
+    const path = '/api/page/moisture-from-weights';
+    expect((await ask(path)).status).toBe(500);
+    falls = false;
+    expect((await ask(path)).status).toBe(200);
+  });
+
   it('say so when the computer has too much to do, and try again next time', async () => {
     let isBusy = true;
     const busy: Reckoner = { ...reckoner, reckon: async (id, body) => (isBusy ? 'busy' : reckoner.reckon(id, body)) };

@@ -8,7 +8,7 @@ import { calculationHtml, catalogueHtml } from './page.ts';
 export function apiRoutes(described: Described, reckoner: Reckoner): Hono {
   const { speaker, isLan } = described;
   const routes = new Hono();
-  const answers = new Map<string, unknown>();
+  const answers = new Map<string, Promise<unknown>>();
   let document: object | undefined;
   routes.get('/', (context) => context.html(catalogueHtml(speaker), 200, fresh));
   routes.get('/openapi.json', (context) => {
@@ -27,14 +27,31 @@ export function apiRoutes(described: Described, reckoner: Reckoner): Hono {
   });
   return routes;
 
-  /** Worked out when a page is first asked for, and kept: whoever may read the pages can't keep the computer busy with them. */
-  async function answerTo({ id, example }: ListedCalculation): Promise<unknown> {
-    if (answers.has(id)) return answers.get(id);
-    const worked = await reckoner.reckon(id, new TextEncoder().encode(JSON.stringify(example)));
-    if (typeof worked === 'string' || !worked.ok) return undefined;
-    const answer: unknown = JSON.parse(worked.json);
+  /**
+   * Worked out when a page is first asked for, and kept: whoever may read the pages can't keep the computer busy with
+   * them, not even by asking many times at once. What could not be worked out is tried again at the next asking.
+   */
+  function answerTo(calculation: ListedCalculation): Promise<unknown> {
+    const { id } = calculation;
+    const kept = answers.get(id);
+    if (kept !== undefined) return kept;
+    const answer = workedOut(calculation).then(
+      (worked) => {
+        if (worked === undefined) answers.delete(id);
+        return worked;
+      },
+      (error: unknown) => {
+        answers.delete(id);
+        throw error;
+      },
+    );
     answers.set(id, answer);
     return answer;
+  }
+
+  async function workedOut({ id, example }: ListedCalculation): Promise<unknown> {
+    const worked = await reckoner.reckon(id, new TextEncoder().encode(JSON.stringify(example)));
+    return typeof worked === 'string' || !worked.ok ? undefined : (JSON.parse(worked.json) as unknown);
   }
 }
 

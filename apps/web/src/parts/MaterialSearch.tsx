@@ -12,6 +12,7 @@ import {
   SearchField,
 } from 'react-aria-components';
 import { useBook } from '../keep/useBook.ts';
+import { alreadyThere } from '../mix/already.ts';
 import { lately } from '../mix/lately.ts';
 import { useSpeaker } from '../shell/words.tsx';
 import './material-search.css';
@@ -22,7 +23,7 @@ interface Section {
 }
 
 interface Properties {
-  /** Materials that are not offered. */
+  /** Materials that are not offered, because they are here already. */
   readonly without: readonly string[];
   readonly onPick: (material: string) => void;
 }
@@ -44,6 +45,7 @@ export function MaterialSearch({ without, onPick }: Properties): ReactNode {
     near: speaker.say('app.pick.near'),
     found: speaker.say('app.pick.found'),
   };
+  const there = alreadyThere(said, without).map((id) => names.get(id) ?? id);
   const shown = (said === null ? standing() : found(said))
     .map(({ id, ids }) => ({ id, ids: ids.filter((one) => one !== 'water' && !without.includes(one)) }))
     .filter(({ ids }) => ids.length > 0);
@@ -53,13 +55,16 @@ export function MaterialSearch({ without, onPick }: Properties): ReactNode {
         <Label className="label">{speaker.say('app.pick.search')}</Label>
         <Input className="line" placeholder={speaker.say('app.pick.hint')} />
       </SearchField>
-      <div role="status">{said?.is === 'doubtful' && <Doubt id={said.id} />}</div>
+      <div role="status">
+        {said?.is === 'doubtful' && <Doubt id={said.id} />}
+        {there.length > 0 && <p>{speaker.say('app.pick.there', { names: speaker.list(there) })}</p>}
+      </div>
       <ListBox
         className="found"
         aria-label={speaker.say('app.pick.title')}
         selectionMode="none"
         renderEmptyState={() =>
-          said?.is === 'doubtful' ? null : <p className="quiet">{speaker.say('app.pick.none')}</p>
+          said?.is === 'doubtful' || there.length > 0 ? null : <p className="quiet">{speaker.say('app.pick.none')}</p>
         }
         onAction={(key) => onPick(String(key))}
       >

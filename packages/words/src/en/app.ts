@@ -55,6 +55,7 @@ export const appEn = {
   'app.pick.search': 'Find it by any of its names',
   'app.pick.hint': 'straw, mowings, grounds …',
   'app.pick.none': 'Nothing goes by that name here. Try another, or the nearest thing to it.',
+  'app.pick.there': 'Here already: {names}. Go back and touch it there to change how much.',
   'app.pick.stock': 'In your store',
   'app.pick.lately': 'Used lately',
   'app.pick.all': 'All materials',

@@ -9,6 +9,8 @@ export const cliProblemsEn = {
     'The settings in {path} can’t be read: {found}. Mend the file, or move it away to begin with fresh settings.',
   'problem.folder-unusable':
     '{path} can’t be used: {found}. Choose another folder with --data, or mend its permissions.',
+  'problem.data-not-folder':
+    '{found} is a file, and {path} wants the folder that a daybook is kept in. To take over what such a file holds: loamwright bring FILE',
   'problem.file-unreadable': 'The file {path} can’t be read: {found}.',
   'problem.file-unwritable': 'The file {path} can’t be written: {found}.',
   'problem.damaged':
