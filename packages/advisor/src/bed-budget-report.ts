@@ -1,11 +1,15 @@
 import type { Holding } from '@loamwright/daybook';
 import {
   type AvailableNitrogen,
+  availableNitrogen,
   type BedBudget,
   type BedBudgetInput,
   type CautionId,
   type ElementBudget,
   type Grade,
+  good,
+  type Needs,
+  type Outcome,
   type Quantity,
   type Supplied,
   sourceOf,
@@ -39,6 +43,24 @@ export interface BedBudgetReport {
 export interface ReleaseOf {
   readonly material: string;
   readonly release: AvailableNitrogen;
+}
+
+/** What every source says of each thing put on this season. Problems: those of `available-nitrogen`. */
+export function releasesOf(
+  { put = [], warmth, ownSizes }: BedBudgetInput,
+  needs: Needs,
+): Outcome<readonly ReleaseOf[]> {
+  const releases: ReleaseOf[] = [];
+  for (const { seasonsAgo = 0, ...dressing } of put) {
+    if (seasonsAgo > 0) continue;
+    const release = availableNitrogen.run(
+      { ...dressing, ...(warmth !== undefined && { warmth }), ...(ownSizes !== undefined && { ownSizes }) },
+      needs,
+    );
+    if (!release.ok) return release;
+    releases.push({ material: dressing.material, release: release.value });
+  }
+  return good(releases);
 }
 
 interface Told {

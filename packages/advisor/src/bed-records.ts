@@ -1,5 +1,16 @@
-import { type Bed, type Holding, localDate, type Spreading } from '@loamwright/daybook';
-import { type BedBudgetInput, likely, type PutOn, type SoilTest } from '@loamwright/science';
+import { type Bed, type Heap, type Holding, localDate, type SoilTested, type Spreading } from '@loamwright/daybook';
+import {
+  type BedBudgetInput,
+  type ClassId,
+  createDraws,
+  likely,
+  type PutOn,
+  type Quantity,
+  type SoilFigure,
+  type SoilTest,
+  soilMethods,
+  soilTestRead,
+} from '@loamwright/science';
 import type { Saying, Speaker } from '@loamwright/words';
 import { cropNamed } from './crop-names.ts';
 import { heapName, materialName } from './names.ts';
@@ -53,14 +64,19 @@ export function bedRecords(
   };
 }
 
+/** A heap counts as ripe compost once it was called ready. */
+export function compostOf({ acts }: Heap): 'finished-compost' | 'unfinished-compost' {
+  return acts.some(({ kind }) => kind === 'finished') ? 'finished-compost' : 'unfinished-compost';
+}
+
 function putOf({ told }: Spreading, seasonsAgo: number, holding: Holding): PutOn | undefined {
   const { of, mass_kg, volume_m3, workedIn } = told.body;
   const laid = { seasonsAgo, placed: workedIn ? ('dug-in' as const) : ('mulched' as const) };
   if (of.type === 'material') {
     return { ...stuffed(of.id, [], holding), amount: { mass_kg: of.mass_kg }, ...laid };
   }
-  const phase = holding.heaps.get(of.id)?.acts.some(({ kind }) => kind === 'finished');
-  const material = phase === true ? 'finished-compost' : 'unfinished-compost';
+  const heap = holding.heaps.get(of.id);
+  const material = heap === undefined ? 'unfinished-compost' : compostOf(heap);
   if (mass_kg !== undefined) return { material, amount: { mass_kg }, ...laid };
   return volume_m3 === undefined ? undefined : { material, amount: { volume_m3 }, ...laid };
 }
@@ -70,17 +86,42 @@ function spreadName({ told }: Spreading, holding: Holding): Saying {
   return of.type === 'heap' ? heapName(holding, of.id) : materialName(holding, of.id);
 }
 
-/** The newest figure of each kind. Salts count only by the saturated extract, the one that limits are told in. */
-function testOf({ tests }: Bed): SoilTest {
+/**
+ * The newest figure of each kind. Salts count only by the saturated extract, the one that limits are told in; phosphorus and
+ * potassium by the tables of their own method, or not at all.
+ */
+function testOf({ tests }: Pick<Bed, 'tests'>): SoilTest {
   const bodies = tests.map(({ body }) => body).toReversed();
   const pH = bodies.find((body) => body.pH !== undefined)?.pH;
   const organic = bodies.find((body) => body.organicMatter_pctDry !== undefined)?.organicMatter_pctDry;
   const salts = bodies.find(
     (body) => body.conductivity_dSPerM !== undefined && /saturat/iu.test(body.method ?? ''),
   )?.conductivity_dSPerM;
+  const figures = bodies.flatMap(figuresOf);
+  const phosphorusClass = classOf('phosphorus', figures);
+  const potassiumClass = classOf('potassium', figures);
   return {
+    ...(phosphorusClass !== undefined && { phosphorusClass }),
+    ...(potassiumClass !== undefined && { potassiumClass }),
     ...(pH !== undefined && { pH: likely(pH) }),
     ...(organic !== undefined && { organicMatter_pctDry: organic }),
     ...(salts !== undefined && { conductivity_dSPerM: salts }),
   };
+}
+
+/** Phosphorus and potassium of a test; older entries have them in mg/kg with the method in words. */
+function figuresOf(body: SoilTested): readonly SoilFigure[] {
+  if (body.figures !== undefined) return body.figures;
+  const words = (body.method ?? '').toLowerCase().replaceAll(' ', '-');
+  const method = soilMethods.find((one) => words.includes(one));
+  const figure = (element: SoilFigure['element'], quantity: Quantity | undefined): readonly SoilFigure[] =>
+    quantity === undefined || method === undefined ? [] : [{ element, value: likely(quantity), unit: 'mg/kg', method }];
+  return [...figure('phosphorus', body.phosphorus_mgPerKg), ...figure('potassium', body.potassium_mgPerKg)];
+}
+
+/** The class of the first figure that can be judged: the newest stands first. */
+function classOf(element: SoilFigure['element'], figures: readonly SoilFigure[]): ClassId | undefined {
+  const own = figures.filter((one) => one.element === element);
+  const read = own.length === 0 ? undefined : soilTestRead.run({ figures: own }, { draws: createDraws(1) });
+  return read?.ok === true ? read.value.figures.find(({ taken }) => taken !== undefined)?.taken : undefined;
 }

@@ -1,10 +1,20 @@
 export type { ActMark } from './act-marks.ts';
 export { type BalanceReport, balanceReport, type JudgedWords } from './balance-report.ts';
-export { type BedBudgetReport, bedBudgetReport, type ReleaseOf } from './bed-budget-report.ts';
+export { type BedBudgetReport, bedBudgetReport, type ReleaseOf, releasesOf } from './bed-budget-report.ts';
 export { type BedFillReport, bedFillReport } from './bed-fill-report.ts';
-export { type BedRecords, bedRecords, seasonOf } from './bed-records.ts';
+export { type BedRecords, bedRecords, compostOf, seasonOf } from './bed-records.ts';
+export {
+  type BedLine,
+  type BedMoment,
+  type BedReport,
+  type BedsOverview,
+  bedArea_m2,
+  bedReckoned,
+  bedReport,
+  bedsOverview,
+} from './bed-report.ts';
 export type { BeliefSaid } from './belief-words.ts';
-export { baySize, binLayers } from './bin-layers.ts';
+export { baySize } from './bin-layers.ts';
 export type { PartWords } from './blend-words.ts';
 export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';
 export { type CalculationReport, calculationReport, type FieldRow } from './calculation-report.ts';
@@ -25,6 +35,7 @@ export {
   type MadeOf,
   type SeriesPoint,
 } from './heap-report.ts';
+export { type HeapSpread, type HeapSpreadAsked, heapSpread, spreadsOf } from './heap-spread.ts';
 export { beanSteps, beanWords, type InputReport, inputReport } from './inputs-report.ts';
 export { type IntervalReport, intervalReport } from './interval-report.ts';
 export { laid, partFills, scaled } from './laid.ts';
@@ -66,4 +77,4 @@ export { layerReport, type SpreadReport, shareReport, spreadReport } from './spr
 export { type StockLine, type StockReport, stockReport } from './stock-report.ts';
 export { tradeOffWords } from './trade-off-words.ts';
 export { vocabularyOf } from './vocabulary.ts';
-export { builtVolume_m3, pastHeaps, readyVolume_m3, yieldReport } from './yield-report.ts';
+export { heapYieldInput, yieldReport } from './yield-report.ts';

@@ -10,7 +10,6 @@ export function soilReport(
   return [
     ...figures.flatMap((figure, i) => figureWords(figure, printed[i] ?? '')),
     say('soil.again', { least: again.least, most: again.most }),
-    ...budgetWords(figures),
   ];
 }
 
@@ -37,12 +36,4 @@ function figureWords(figure: SoilRead, value: string): readonly Saying[] {
           }),
         ]),
   ];
-}
-
-/** What `bed budget` takes of it. */
-function budgetWords(figures: readonly SoilRead[]): readonly Saying[] {
-  const results = figures.flatMap(({ element, taken }) =>
-    taken === undefined ? [] : [`${element === 'phosphorus' ? 'p' : 'k'}=${taken}`],
-  );
-  return results.length === 0 ? [] : [say('soil.budget', { results: results.join(' ') })];
 }

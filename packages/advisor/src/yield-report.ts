@@ -1,6 +1,7 @@
 import type { Heap, Holding } from '@loamwright/daybook';
-import { type Estimate, type HeapYield, likely, type PastHeap } from '@loamwright/science';
+import { type Estimate, type HeapYield, likely, type PastHeap, type YieldInput } from '@loamwright/science';
 import type { Figure, Saying } from '@loamwright/words';
+import { binLayers } from './bin-layers.ts';
 import { twoDigits } from './blend-words.ts';
 import { inHalves, measured } from './measured.ts';
 import { bulk, mass, say, sayOf, smallMass } from './saying.ts';
@@ -60,7 +61,7 @@ const ends = (estimate: Estimate): { readonly low: string; readonly high: string
 const ranged = (figure: Figure): Figure => ({ ...figure, asRange: true });
 
 /** The heaps of a daybook that were called ready with a volume, and how large they were built; not the one asked about. */
-export function pastHeaps(holding: Holding, but?: string): readonly PastHeap[] {
+function pastHeaps(holding: Holding, but?: string): readonly PastHeap[] {
   return [...holding.heaps.values()].flatMap((heap) => {
     const built_m3 = builtVolume_m3(heap);
     const ready_m3 = readyVolume_m3(heap);
@@ -71,16 +72,35 @@ export function pastHeaps(holding: Holding, but?: string): readonly PastHeap[] {
 }
 
 /** What a heap was built to, as it was answered or measured then; a heap that was fed later has no such figure. */
-export function builtVolume_m3({ built, acts }: Heap): number | undefined {
+function builtVolume_m3({ built, acts }: Heap): number | undefined {
   if (acts.some(({ kind }) => kind === 'heap-fed' || kind === 'combined' || kind === 'split')) return undefined;
   const volume = built?.body.mix?.volume_m3;
   return volume === undefined ? undefined : likely(volume);
 }
 
 /** The volume with which a heap was last called ready. */
-export function readyVolume_m3({ acts }: Heap): number | undefined {
+function readyVolume_m3({ acts }: Heap): number | undefined {
   const volume = acts.findLast((act) => act.kind === 'finished')?.body;
   return volume !== undefined && 'volume_m3' in volume && volume.volume_m3 !== undefined
     ? likely(volume.volume_m3)
     : undefined;
+}
+
+/**
+ * What the daybook knows of a heap, as `yield-estimate` asks it; undefined where nothing is known of what went in. A ready volume
+ * that is not less than the built one is left out: one of the two was measured wrong.
+ */
+export function heapYieldInput(heap: Heap, holding: Holding, now: string): YieldInput | undefined {
+  const { layers } = binLayers(heap, holding, now);
+  if (layers.length === 0) return undefined;
+  const built_m3 = builtVolume_m3(heap);
+  const ready_m3 = readyVolume_m3(heap);
+  const water_L = heap.built?.body.water_L;
+  return {
+    ingredients: layers.map(({ age_days: _age, ...one }) => one),
+    pastHeaps: pastHeaps(holding, heap.id),
+    ...(water_L !== undefined && { water_L }),
+    ...(built_m3 !== undefined && { built_m3 }),
+    ...(ready_m3 !== undefined && (built_m3 === undefined || ready_m3 < built_m3) && { ready_m3 }),
+  };
 }

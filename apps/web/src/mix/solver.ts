@@ -1,4 +1,12 @@
-import type { BestMeasurement, BestMeasurementInput, MixSolution, MixSolveInput, Outcome } from '@loamwright/science';
+import type {
+  BestMeasurement,
+  BestMeasurementInput,
+  MixSolution,
+  MixSolveInput,
+  Outcome,
+  SpreadRate,
+  SpreadRateInput,
+} from '@loamwright/science';
 import { type Remote, wrap } from 'comlink';
 import type { MixWorker } from './solver.worker.ts';
 
@@ -19,4 +27,9 @@ export function solveMix(input: MixSolveInput): Promise<Outcome<MixSolution>> {
 /** Which check of a minute would change a mix most, worked out beside the page after the mix itself. */
 export function measureFirst(input: BestMeasurementInput): Promise<Outcome<BestMeasurement>> {
   return worker().measureFirst(input);
+}
+
+/** How much of what there is goes on a bed, worked out beside the page. */
+export function rateSpread(input: SpreadRateInput): Promise<Outcome<SpreadRate>> {
+  return worker().rate(input);
 }

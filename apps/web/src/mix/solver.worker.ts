@@ -9,6 +9,9 @@ import {
   type MixSolveInput,
   mixSolve,
   type Outcome,
+  type SpreadRate,
+  type SpreadRateInput,
+  spreadRate,
 } from '@loamwright/science';
 import { expose } from 'comlink';
 import loadHighs from 'highs';
@@ -29,11 +32,13 @@ function solver(): Promise<MilpSolver> {
 export interface MixWorker {
   solve(input: MixSolveInput): Promise<Outcome<MixSolution>>;
   measureFirst(input: BestMeasurementInput): Outcome<BestMeasurement>;
+  rate(input: SpreadRateInput): Promise<Outcome<SpreadRate>>;
 }
 
 const worker: MixWorker = {
   solve: async (input) => mixSolve.run(input, { draws, solver: await solver() }),
   measureFirst: (input) => bestMeasurement.run(input, { draws }),
+  rate: async (input) => spreadRate.run(input, { draws, solver: await solver() }),
 };
 
 expose(worker);

@@ -11,6 +11,9 @@ const Mix = lazy(() => import('../screens/mix/Mix.tsx'));
 const Card = lazy(() => import('../screens/card/Card.tsx'));
 const Heaps = lazy(() => import('../screens/heaps/Heaps.tsx'));
 const Harvest = lazy(() => import('../screens/harvest/Harvest.tsx'));
+const Beds = lazy(() => import('../screens/bed/Beds.tsx'));
+const SetUpBed = lazy(() => import('../screens/bed/SetUpBed.tsx'));
+const Bed = lazy(() => import('../screens/bed/Bed.tsx'));
 const Heap = lazy(() => import('../screens/heap/Heap.tsx'));
 const Potting = lazy(() => import('../screens/blend/Potting.tsx'));
 const FillBed = lazy(() => import('../screens/blend/FillBed.tsx'));
@@ -37,6 +40,10 @@ function pageFor(first: string, path: readonly string[]): ReactNode {
       return <Heaps />;
     case 'heap':
       return <Heap key={second} heap={second ?? ''} page={third ?? ''} />;
+    case 'beds':
+      return second === 'new' ? <SetUpBed /> : <Beds />;
+    case 'bed':
+      return <Bed key={path.join('/')} bed={second ?? ''} page={third ?? ''} />;
     case 'material':
       return <Material key={path.join('/')} id={second} page={third ?? ''} />;
     case 'daybook':

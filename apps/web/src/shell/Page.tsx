@@ -67,7 +67,13 @@ function ActButton({ act }: { readonly act: Act }): ReactNode {
 }
 
 /** The place that a page belongs to, where its address does not begin with it. */
-const placeOf: Readonly<Record<string, string>> = { heap: 'heaps', bay: 'heaps', material: 'bins', pail: 'bins' };
+const placeOf: Readonly<Record<string, string>> = {
+  heap: 'heaps',
+  bay: 'heaps',
+  bed: 'beds',
+  material: 'bins',
+  pail: 'bins',
+};
 
 function Places(): ReactNode {
   const speaker = useSpeaker();
@@ -76,6 +82,7 @@ function Places(): ReactNode {
   const places = [
     { id: 'bins', text: speaker.say('app.place.bins') },
     { id: 'heaps', text: speaker.say('app.place.heaps') },
+    { id: 'beds', text: speaker.say('app.place.beds') },
     { id: 'daybook', text: speaker.say('app.place.daybook') },
   ];
   return (

@@ -1,4 +1,11 @@
-import { freeQuantity, percentQuantity, positiveQuantity, type Quantity } from '@loamwright/science';
+import {
+  freeQuantity,
+  percentQuantity,
+  positiveQuantity,
+  type Quantity,
+  type SoilFigure,
+  soilFigureSchema,
+} from '@loamwright/science';
 import { z } from 'zod';
 import { nameSchema } from '../entry/header.ts';
 import { length_m, longText, mass_kg, share, shortText, volume_m3 } from './amount.ts';
@@ -120,6 +127,8 @@ export interface SoilTested {
   readonly organicMatter_pctDry?: Quantity | undefined;
   readonly phosphorus_mgPerKg?: Quantity | undefined;
   readonly potassium_mgPerKg?: Quantity | undefined;
+  /** Phosphorus and potassium as the lab prints them, each with its own unit and method; since version 2. */
+  readonly figures?: readonly SoilFigure[] | undefined;
   /** Electrical conductivity, with the way it was extracted in `method`. */
   readonly conductivity_dSPerM?: Quantity | undefined;
   /** How P, K and salts were extracted. */
@@ -128,17 +137,20 @@ export interface SoilTested {
   readonly note?: string | undefined;
 }
 
+const MOST_FIGURES = 8;
+
 const results = [
   'pH',
   'organicMatter_pctDry',
   'phosphorus_mgPerKg',
   'potassium_mgPerKg',
+  'figures',
   'conductivity_dSPerM',
 ] as const;
 
 export const soilTested: Kind<SoilTested> = {
   id: 'soil-tested',
-  kv: 1,
+  kv: 2,
   subject: 'bed',
   body: z
     .strictObject({
@@ -147,6 +159,7 @@ export const soilTested: Kind<SoilTested> = {
       organicMatter_pctDry: percentQuantity('Organic matter, % of dry mass').optional(),
       phosphorus_mgPerKg: positiveQuantity('Phosphorus (P), mg per kg of dry soil').optional(),
       potassium_mgPerKg: positiveQuantity('Potassium (K), mg per kg of dry soil').optional(),
+      figures: z.array(soilFigureSchema).min(1).max(MOST_FIGURES).optional(),
       conductivity_dSPerM: positiveQuantity('Electrical conductivity, dS/m').optional(),
       method: shortText.optional(),
       laboratory: shortText.optional(),

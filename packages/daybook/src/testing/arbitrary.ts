@@ -85,7 +85,10 @@ const bodies: { readonly [Id in KindId]: fc.Arbitrary<Bodies[Id]> } = {
   'bed-set-up': fc.record({ name, area_m2: kilograms }),
   sown: fc.record({ crop: fc.constantFrom('leek', 'kale') }),
   harvested: fc.record({ crop: fc.constantFrom('leek', 'kale') }),
-  'soil-tested': fc.record({ pH: fc.integer({ min: 4, max: 9 }) }),
+  'soil-tested': fc.record({
+    pH: fc.integer({ min: 4, max: 9 }),
+    figures: fc.constant([{ element: 'phosphorus', value: 84, unit: 'ppm', method: 'bray-1' } as const]),
+  }),
   note: fc.record({ text: fc.constantFrom('steaming', 'smells of forest', 'naïve 🐐') }),
   photo: fc.record({
     attachment: fc.constantFrom('a'.repeat(64), 'b'.repeat(64)),
@@ -134,7 +137,12 @@ const kindId: fc.Arbitrary<KindId> = fc.oneof(
 const knownSaying: fc.Arbitrary<Saying> = kindId.chain((kind) => {
   const type = kinds[kind].subject;
   const about = type === null ? fc.constant([]) : (subjectIds[type] ?? heapId).map((id) => [{ type, id }]);
-  return fc.record({ kind: fc.constant(kind), kv: fc.constant(1), about, body: bodies[kind] as fc.Arbitrary<never> });
+  return fc.record({
+    kind: fc.constant(kind),
+    kv: fc.constant(kinds[kind].kv),
+    about,
+    body: bodies[kind] as fc.Arbitrary<never>,
+  });
 });
 
 /** A kind, or a version of a body, that this version of the program has never heard of. */

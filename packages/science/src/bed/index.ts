@@ -53,6 +53,8 @@ export {
   type SoilRead,
   type SoilTestInput,
   type SoilTestRead,
+  type SoilUnit,
+  soilFigureSchema,
   soilMethods,
   soilTestRead,
   soilUnits,

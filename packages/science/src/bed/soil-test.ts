@@ -150,6 +150,14 @@ const elementSchema = z.enum(['phosphorus', 'potassium']);
 const citationShape = { source: z.string(), place: z.string(), mark: z.enum(['seen', 'memory', 'derived']) };
 const MOST_FIGURE = 100_000;
 
+export const soilFigureSchema: z.ZodType<SoilFigure> = z.strictObject({
+  element: elementSchema,
+  value: z.number().min(0).max(MOST_FIGURE).meta({ description: 'As the lab prints it.' }),
+  unit: z.enum(soilUnits).optional(),
+  method: z.enum(soilMethods).optional(),
+  asOxide: z.boolean().optional().meta({ description: 'Printed as P₂O₅ or K₂O.' }),
+});
+
 /** A soil test's figures as the published tables of its own method class them. */
 export const soilTestRead: Calculation<SoilTestInput, SoilTestRead> = {
   id: 'soil-test-read',
@@ -157,18 +165,7 @@ export const soilTestRead: Calculation<SoilTestInput, SoilTestRead> = {
   summary:
     'Takes phosphorus and potassium as a lab prints them and classes them by the published tables of that method, side by side where they differ. Figures of two methods are never turned into each other, and without method and unit nothing is judged: it says what to ask the lab. For high phosphorus it tells how many years harvests alone take to bring it down.',
   input: z.strictObject({
-    figures: z
-      .array(
-        z.strictObject({
-          element: elementSchema,
-          value: z.number().min(0).max(MOST_FIGURE),
-          unit: z.enum(soilUnits).optional(),
-          method: z.enum(soilMethods).optional(),
-          asOxide: z.boolean().optional().meta({ description: 'Printed as P₂O₅ or K₂O.' }),
-        }),
-      )
-      .min(1)
-      .max(20),
+    figures: z.array(soilFigureSchema).min(1).max(20),
   }),
   output: z.strictObject({
     figures: z.array(

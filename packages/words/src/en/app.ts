@@ -8,6 +8,7 @@ export const appEn = {
   'app.places': 'Where to',
   'app.place.bins': 'Bins',
   'app.place.heaps': 'Heaps',
+  'app.place.beds': 'Beds',
   'app.place.daybook': 'Daybook',
   'app.place.settings': 'Settings',
 
@@ -307,6 +308,8 @@ export const appEn = {
   'app.heap.did.watered': 'Watered',
   'app.heap.did.fed': 'Fed',
   'app.heap.did.covered': 'Covered',
+  'app.heap.did.ready': 'Ready',
+  'app.heap.did.spread': 'Spread it',
   'app.heap.did.note': 'A note',
   'app.heap.inBay': '{bay}, since {begun}',
   'app.heap.since': 'since {begun}',

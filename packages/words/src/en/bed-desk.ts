@@ -20,4 +20,8 @@ export const bedDeskEn = {
   'cli.bed.budget.soilTemp': 'usual warmth of the soil over the season',
   'cli.bed.budget.days': 'length of the season in days',
   'cli.bed.budget.full': 'what every source says of each thing put on',
+  'cli.bed.test.budget': 'With it: loamwright bed budget … --soil {results}',
+  'cli.bed.test': 'What a soil test says, by the published tables of its own method.',
+  'cli.bed.test.figures': 'as the lab prints it: p=84ppm k=300lb/ac; p2o5= and k2o= for oxides',
+  'cli.bed.test.method': 'mehlich-3, bray-1, olsen, ammonium-acetate or ammonium-nitrate',
 };

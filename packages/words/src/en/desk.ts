@@ -9,7 +9,6 @@ import { ripeEn } from './ripe.ts';
 import { safeEn } from './safe.ts';
 import { serverEn } from './server.ts';
 import { sizeEn } from './size.ts';
-import { soilTestEn } from './soil-test.ts';
 
 /** What only the command line, the server and the written pages say. The app is built without it (`no-desk.ts`). */
 export const deskEn: typeof apiEn &
@@ -22,8 +21,7 @@ export const deskEn: typeof apiEn &
   typeof ripeEn &
   typeof safeEn &
   typeof serverEn &
-  typeof sizeEn &
-  typeof soilTestEn = {
+  typeof sizeEn = {
   ...apiEn,
   ...bedDeskEn,
   ...calculationsEn,
@@ -35,5 +33,4 @@ export const deskEn: typeof apiEn &
   ...safeEn,
   ...serverEn,
   ...sizeEn,
-  ...soilTestEn,
 };

@@ -1,17 +1,21 @@
 import { bedEn } from './bed.ts';
+import { bedsEn } from './beds.ts';
 import { cropsEn } from './crops.ts';
 import { inputsEn } from './inputs.ts';
 import { intervalEn } from './interval.ts';
 import { measureNextEn } from './measure-next.ts';
 import { sanitationEn } from './sanitation.ts';
+import { soilTestEn } from './soil-test.ts';
 import { spreadEn } from './spread.ts';
 
 type Later = typeof bedEn &
+  typeof bedsEn &
   typeof cropsEn &
   typeof inputsEn &
   typeof intervalEn &
   typeof measureNextEn &
   typeof sanitationEn &
+  typeof soilTestEn &
   typeof spreadEn;
 
 /**
@@ -20,10 +24,12 @@ type Later = typeof bedEn &
  */
 export const laterEn: Later = {
   ...bedEn,
+  ...bedsEn,
   ...cropsEn,
   ...inputsEn,
   ...intervalEn,
   ...measureNextEn,
   ...sanitationEn,
+  ...soilTestEn,
   ...spreadEn,
 };

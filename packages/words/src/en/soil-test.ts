@@ -26,8 +26,4 @@ export const soilTestEn = {
     'Harvests alone lower it by 2 to 4 ppm a year: to {to} it takes about {least} to {most} years with none put on.',
   'soil.again':
     'Sample again in {least} to {most} years, with a clean plastic pail: a galvanised one brings zinc. Don’t add sulphur or acids to lower anything.',
-  'soil.budget': 'With it: loamwright bed budget … --soil {results}',
-  'cli.bed.test': 'What a soil test says, by the published tables of its own method.',
-  'cli.bed.test.figures': 'as the lab prints it: p=84ppm k=300lb/ac; p2o5= and k2o= for oxides',
-  'cli.bed.test.method': 'mehlich-3, bray-1, olsen, ammonium-acetate or ammonium-nitrate',
 } as const;

@@ -1,7 +1,6 @@
-import { type BedRecords, bedBudgetReport, bedRecords, type ReleaseOf, seasonOf } from '@loamwright/advisor';
+import { type BedRecords, bedBudgetReport, bedRecords, releasesOf, seasonOf } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import {
-  availableNitrogen,
   type BedBudgetInput,
   bad,
   bedBudget,
@@ -63,7 +62,7 @@ export async function bedBudgetCommand(
   const draws = createDraws();
   const found = bedBudget.run(input.value, { draws });
   if (!found.ok) return found;
-  const releases = releasesOf(input.value);
+  const releases = releasesOf(input.value, { draws });
   if (!releases.ok) return releases;
   const report = bedBudgetReport({ input: input.value, budget: found.value, releases: releases.value, holding });
   const { speaker, terminal } = session;
@@ -96,21 +95,6 @@ function notesOf({ leftOut, unknown }: Asked): readonly Saying[] {
     ...(leftOut.length === 0 ? [] : [{ key: 'budget.left-out', places: { stuff: leftOut } } as const]),
     ...(unknown.length === 0 ? [] : [{ key: 'budget.unknown-crops', places: { crops: unknown.join(', ') } } as const]),
   ];
-}
-
-/** What every source says of each thing put on. */
-function releasesOf({ put = [], warmth, ownSizes }: BedBudgetInput): Outcome<readonly ReleaseOf[]> {
-  const releases: ReleaseOf[] = [];
-  for (const { seasonsAgo = 0, ...dressing } of put) {
-    if (seasonsAgo > 0) continue;
-    const release = availableNitrogen.run(
-      { ...dressing, ...(warmth !== undefined && { warmth }), ...(ownSizes !== undefined && { ownSizes }) },
-      { draws: createDraws() },
-    );
-    if (!release.ok) return release;
-    releases.push({ material: dressing.material, release: release.value });
-  }
-  return good(releases);
 }
 
 export interface Asked {

@@ -8,10 +8,12 @@ import {
   type SoilFigure,
   type SoilMethod,
   type SoilTestInput,
+  type SoilTestRead,
   soilMethods,
   soilTestRead,
   soilUnits,
 } from '@loamwright/science';
+import type { Saying } from '@loamwright/words';
 import type { Answer } from '../../answer.ts';
 import { allOf, readOneOf } from '../../blend.ts';
 import type { Session } from '../../session.ts';
@@ -51,11 +53,21 @@ export function bedTest(typed: readonly string[], { method }: BedTestOptions, se
   if (!found.ok) return found;
   const { speaker, terminal } = session;
   const printed = typed.map((text) => text.slice(text.indexOf('=') + 1).trim());
-  const said = soilReport(found.value, printed).map((one): [string] => [speaker.tell(one)]);
+  const said = [...soilReport(found.value, printed), ...budgetOption(found.value)].map((one): [string] => [
+    speaker.tell(one),
+  ]);
   return good({
     value: { input: input.value, ...found.value },
     text: [page(terminal.columns, ...said), cautionText(['local-rules'], speaker, terminal.columns)].join('\n\n'),
   });
+}
+
+/** How `bed budget` takes it. */
+function budgetOption({ figures }: SoilTestRead): readonly Saying[] {
+  const results = figures.flatMap(({ element, taken }) =>
+    taken === undefined ? [] : [`${element === 'phosphorus' ? 'p' : 'k'}=${taken}`],
+  );
+  return results.length === 0 ? [] : [{ key: 'cli.bed.test.budget', places: { results: results.join(' ') } }];
 }
 
 /** `p=84ppm`, `k=300 lb/ac`, `p2o5=190`. Problem: `soil-unreadable`. */

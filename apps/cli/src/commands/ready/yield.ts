@@ -1,4 +1,4 @@
-import { binLayers, builtVolume_m3, pastHeaps, readyVolume_m3, stuffed, yieldReport } from '@loamwright/advisor';
+import { heapYieldInput, stuffed, yieldReport } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import {
   bad,
@@ -103,18 +103,10 @@ function heapOf(name: string, holding: Holding, session: Session): Outcome<Yield
   if (!id.ok) return id;
   const heap = holding.heaps.get(id.value);
   if (heap === undefined) throw new RangeError(`no heap ${id.value}`);
-  const { layers } = binLayers(heap, holding, session.now().toISOString());
-  if (layers.length === 0) return bad({ code: 'heap-empty', path: '--heap', found: name.slice(0, 80), wanted: '' });
-  const built_m3 = builtVolume_m3(heap);
-  const ready_m3 = readyVolume_m3(heap);
-  const water_L = heap.built?.body.water_L;
-  return good({
-    ingredients: layers.map(({ age_days: _age, ...one }) => one),
-    pastHeaps: pastHeaps(holding, heap.id),
-    ...(water_L !== undefined && { water_L }),
-    ...(built_m3 !== undefined && { built_m3 }),
-    ...(ready_m3 !== undefined && { ready_m3 }),
-  });
+  const input = heapYieldInput(heap, holding, session.now().toISOString());
+  return input === undefined
+    ? bad({ code: 'heap-empty', path: '--heap', found: name.slice(0, 80), wanted: '' })
+    : good(input);
 }
 
 const LITRES_PER_M3 = 1000;

@@ -7,6 +7,8 @@ import { HeapPage } from './HeapPage.tsx';
 import { LogCovered, LogNote, LogTurned, LogWatered } from './log/LogActs.tsx';
 
 const LogReading = lazy(() => import('./log/LogReading.tsx'));
+const SpreadHeap = lazy(() => import('./SpreadHeap.tsx'));
+const LogReady = lazy(() => import('./log/LogReady.tsx'));
 const LogFed = lazy(() => import('./log/LogFed.tsx'));
 
 interface Properties {
@@ -40,6 +42,10 @@ export default function HeapAt({ heap: id, page }: Properties): ReactNode {
       return <LogFed heap={heap} />;
     case 'covered':
       return <LogCovered heap={heap} />;
+    case 'ready':
+      return <LogReady heap={heap} />;
+    case 'spread':
+      return <SpreadHeap heap={heap} />;
     case 'note':
       return <LogNote heap={heap} />;
     default:

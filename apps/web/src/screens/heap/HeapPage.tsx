@@ -18,7 +18,7 @@ import { StuffPicture } from './StuffPicture.tsx';
 
 const WhyCold = lazy(() => import('./WhyCold.tsx'));
 
-const dids = ['turned', 'watered', 'fed', 'covered', 'note'] as const;
+const dids = ['turned', 'watered', 'fed', 'covered', 'ready', 'spread', 'note'] as const;
 
 /** How a heap is, why, and the one thing to do. */
 export function HeapPage({ heap }: { readonly heap: Heap }): ReactNode {

@@ -1,0 +1,47 @@
+import '@loamwright/words/later';
+import { type ReactNode, useId, useState } from 'react';
+import { readCount } from '../../parts/count.ts';
+import { useSpeaker } from '../../shell/words.tsx';
+
+interface Properties {
+  readonly label: string;
+  readonly least?: number | undefined;
+  readonly most: number;
+  /** Called with every number that can be read and lies within its ends, with null where none does. */
+  readonly onChange: (value: number | null) => void;
+}
+
+/** A plain number without a unit. What can't be read stays, and is told. */
+export function NumberField({ label, least = 0, most, onChange }: Properties): ReactNode {
+  const speaker = useSpeaker();
+  const id = useId();
+  const [typed, setTyped] = useState('');
+  const inside = (text: string): number | null => {
+    const read = readCount(text, least);
+    return read !== null && read <= most ? read : null;
+  };
+  const wrong = typed.trim() !== '' && inside(typed) === null;
+  return (
+    <div className="field">
+      <label className="label" htmlFor={id}>
+        {label}
+      </label>
+      <input
+        id={id}
+        className="line"
+        inputMode="decimal"
+        autoComplete="off"
+        value={typed}
+        aria-invalid={wrong}
+        aria-describedby={`${id}-hint`}
+        onChange={(event) => {
+          setTyped(event.target.value);
+          onChange(event.target.value.trim() === '' ? null : inside(event.target.value));
+        }}
+      />
+      <span id={`${id}-hint`} className="hint">
+        {wrong ? speaker.say('bedPage.tested.unread', { typed, low: least, high: most }) : null}
+      </span>
+    </div>
+  );
+}

@@ -1,0 +1,182 @@
+import '@loamwright/words/later';
+import { type BedMoment, bedReckoned, compostOf, heapSpread, heapYieldInput, spreadsOf } from '@loamwright/advisor';
+import type { Bed, Heap, Holding } from '@loamwright/daybook';
+import { type HeapYield, yieldEstimate } from '@loamwright/science';
+import type { Figure } from '@loamwright/words';
+import { type ReactNode, useMemo, useState } from 'react';
+import { useSettings } from '../../device/settings.ts';
+import { sayProblem } from '../../keep/not-written.ts';
+import { resolved, type When } from '../../keep/time.ts';
+import { useBook } from '../../keep/useBook.ts';
+import { useWriting } from '../../keep/useWriting.ts';
+import { needs } from '../../mix/needs.ts';
+import { Cautions } from '../../parts/Cautions.tsx';
+import { Choices } from '../../parts/Choices.tsx';
+import { Problem } from '../../parts/Problem.tsx';
+import { Steps } from '../../parts/Steps.tsx';
+import { WhenField } from '../../parts/WhenField.tsx';
+import { Page } from '../../shell/Page.tsx';
+import { goInstead, to } from '../../shell/route.ts';
+import { useSpeaker } from '../../shell/words.tsx';
+import { aboutBed, useMoment } from '../bed/moment.ts';
+
+/** A heap shared among the beds in whole barrows, and written down as spread. */
+export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode {
+  const speaker = useSpeaker();
+  const { holding } = useBook().leaf;
+  const { measures_L } = useSettings();
+  const moment = useMoment();
+  const { write, busy, problem } = useWriting();
+  const reckoned = useMemo(() => yieldOf(heap, holding, measures_L, moment.now), [heap, holding, measures_L, moment]);
+  const beds = [...holding.beds.values()];
+  const [chosen, setChosen] = useState<readonly string[]>(beds.map(({ id }) => id));
+  const [by, setBy] = useState<'need' | 'area'>(() =>
+    beds.some((bed) => wants(bed, holding, moment)) ? 'need' : 'area',
+  );
+  const [lies, setLies] = useState<'dug' | 'top'>('top');
+  const [barrows, setBarrows] = useState(Math.max(1, Math.round(reckoned?.count.p50 ?? 1)));
+  const [when, setWhen] = useState<When>('now');
+  const asked = {
+    heap,
+    beds: beds.filter(({ id }) => chosen.includes(id)),
+    by,
+    measure: 'barrow',
+    measures: barrows,
+    ownSizes: measures_L,
+    workedIn: lies === 'dug',
+  };
+  const found = heapSpread(asked, holding, moment);
+  const shares = found.ok ? found.value.shares : [];
+  const ready = shares.length > 0 && !busy;
+  const keep = async (): Promise<void> => {
+    const happened = resolved(when);
+    const things = spreadsOf(asked, shares).map(({ bed, body }) => ({
+      kind: 'spread' as const,
+      about: aboutBed(bed),
+      happened,
+      body,
+    }));
+    if (await write(things)) goInstead(to('heap', heap.id));
+  };
+  return (
+    <Page
+      question={speaker.say('sharePage.question', { heap: heap.name })}
+      act={
+        beds.length === 0
+          ? { text: speaker.say('bedsPage.new'), href: to('beds', 'new') }
+          : { text: speaker.say('sharePage.act'), ready, onAct: () => void keep() }
+      }
+    >
+      {beds.length === 0 ? (
+        <p className="answer">{speaker.say('sharePage.noBeds')}</p>
+      ) : (
+        <div className="stack">
+          {found.ok ? (
+            <>
+              <p className="answer">{speaker.tell(found.value.answer)}</p>
+              {shares
+                .flatMap(({ tooMuch }) => (tooMuch === null ? [] : [tooMuch]))
+                .map((said) => speaker.tell(said))
+                .map((line) => (
+                  <p key={line}>{line}</p>
+                ))}
+            </>
+          ) : (
+            <p className="answer" role="alert">
+              {found.problems
+                .map((one) =>
+                  one.code === 'nothing-wanted'
+                    ? speaker.say('sharePage.nothing-wanted')
+                    : speaker.tell(sayProblem(one)),
+                )
+                .join(' ')}
+            </p>
+          )}
+          <Steps
+            label={speaker.say('sharePage.count')}
+            value={barrows}
+            step={1}
+            least={1}
+            onChange={(count) => setBarrows(Math.round(count))}
+          />
+          {reckoned !== undefined && (
+            <p className="small quiet">
+              {speaker.tell({
+                key: 'sharePage.reckoned',
+                places: { volume: bulkOf(reckoned), range: { ...bulkOf(reckoned), asRange: true } },
+              })}
+            </p>
+          )}
+          <Choices
+            legend={speaker.say('sharePage.by')}
+            options={(['need', 'area'] as const).map((value) => ({
+              value,
+              text: speaker.say(`sharePage.by.${value}`),
+            }))}
+            value={by}
+            onChange={setBy}
+          />
+          <fieldset>
+            <legend className="label">{speaker.say('sharePage.beds')}</legend>
+            <div className="choices">
+              {beds.map(({ id, setUp }) => (
+                <label key={id} className="choice">
+                  <input
+                    type="checkbox"
+                    checked={chosen.includes(id)}
+                    onChange={(event) =>
+                      setChosen((before) =>
+                        event.target.checked ? [...before, id] : before.filter((one) => one !== id),
+                      )
+                    }
+                  />
+                  <span>{setUp.body.name}</span>
+                </label>
+              ))}
+            </div>
+          </fieldset>
+          <Choices
+            legend={speaker.say('bedPage.put.how')}
+            options={(['top', 'dug'] as const).map((value) => ({
+              value,
+              text: speaker.say(`bedPage.put.${value}`),
+            }))}
+            value={lies}
+            onChange={setLies}
+          />
+          <WhenField value={when} onChange={setWhen} />
+          <Problem saying={problem} />
+          {compostOf(heap) === 'unfinished-compost' && <p>{speaker.say('sharePage.unripe')}</p>}
+          {heap.lastRaw !== null && (
+            <p>
+              {speaker.say('sharePage.raw')}{' '}
+              <a className="word" href={to('harvest')}>
+                {speaker.say('sharePage.whenHarvest')}
+              </a>
+            </p>
+          )}
+          <Cautions ids={['legionella', 'dust-spores']} />
+        </div>
+      )}
+    </Page>
+  );
+}
+
+/** Whether a bed is short of nitrogen as far as it is written down. */
+function wants(bed: Bed, holding: Holding, moment: BedMoment): boolean {
+  return (bedReckoned(bed, holding, moment)?.budget.elements.nitrogen.short_kg.p50 ?? 0) > 0;
+}
+
+const bulkOf = ({ volume_m3 }: HeapYield): Figure => ({ figure: volume_m3, unit: 'm3', as: 'bulkVolume' });
+
+/** What the heap comes to; undefined where nothing of what went in is known. */
+function yieldOf(
+  heap: Heap,
+  holding: Holding,
+  ownSizes: Readonly<Record<string, number>>,
+  now: string,
+): HeapYield | undefined {
+  const input = heapYieldInput(heap, holding, now);
+  const found = input === undefined ? undefined : yieldEstimate.run({ ...input, ownSizes }, needs);
+  return found?.ok === true ? found.value : undefined;
+}

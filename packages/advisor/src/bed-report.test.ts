@@ -1,0 +1,150 @@
+import { fold } from '@loamwright/daybook';
+import { minutesIn2026, testWriter } from '@loamwright/daybook/testing';
+import { createDraws, isEstimate } from '@loamwright/science';
+import { createSpeaker } from '@loamwright/words';
+import { describe, expect, it } from 'vitest';
+import { type BedMoment, bedRecords, bedReport, bedsOverview, heapSpread, spreadsOf } from './index.ts';
+
+const speaker = createSpeaker({ locale: 'en', system: 'metric' });
+const MINUTES_PER_DAY = 1440;
+const day = (number: number): string => minutesIn2026(number * MINUTES_PER_DAY);
+const moment: BedMoment = { now: day(120), zone: 'UTC', speaker, needs: { draws: createDraws() } };
+
+function garden() {
+  const writer = testWriter();
+  writer.write('bed-set-up', 'kale', { name: 'Kale', area_m2: 12 }, { happened: day(1) });
+  writer.write('bed-set-up', 'leeks', { name: 'Leeks', area_m2: 4 }, { happened: day(1) });
+  writer.write(
+    'heap-built',
+    'heap',
+    {
+      name: 'Heap',
+      layers: [
+        { material: 'straw', mass_kg: 20 },
+        { material: 'goat-bedding', mass_kg: 60 },
+      ],
+    },
+    { happened: day(2) },
+  );
+  return writer;
+}
+
+function bedIn(holding: ReturnType<typeof fold>, id: string) {
+  const bed = holding.beds.get(id);
+  if (bed === undefined) throw new RangeError(`no bed ${id}`);
+  return bed;
+}
+
+function heapIn(holding: ReturnType<typeof fold>) {
+  const heap = holding.heaps.get('heap');
+  if (heap === undefined) throw new RangeError('no heap');
+  return heap;
+}
+
+describe('the beds in a line each', () => {
+  it('says what is short, and of a bare bed nothing more than that it is bare', () => {
+    const writer = garden();
+    expect(speaker.tell(bedsOverview(fold(writer.entries, {}), moment).headline)).toContain('nothing sown for 2026');
+    writer.write('sown', 'kale', { crop: 'kale' }, { happened: day(90) });
+    const { headline, beds } = bedsOverview(fold(writer.entries, {}), moment);
+    expect(speaker.tell(headline)).toContain('one is short of nitrogen');
+    expect(beds.map(({ stands }) => (stands === null ? null : speaker.tell(stands)))).toEqual([
+      expect.stringContaining('Short of about'),
+      null,
+    ]);
+  });
+
+  it('of none says so', () => {
+    expect(speaker.tell(bedsOverview(fold([], {}), moment).headline)).toContain('No bed');
+  });
+});
+
+describe('a bed’s page', () => {
+  it('tells what was done, newest first, and what the tables do not know', () => {
+    const writer = garden();
+    writer.write('sown', 'kale', { crop: 'something-odd' }, { happened: day(90) });
+    writer.write('soil-tested', 'kale', { pH: 6.2 }, { happened: day(95) });
+    const report = bedReport(bedIn(fold(writer.entries, {}), 'kale'), fold(writer.entries, {}), moment);
+    expect(report.budget).toBeUndefined();
+    expect(speaker.tell(report.answer)).toContain('not in the tables');
+    expect(report.done.map(({ instant }) => instant)).toEqual([day(95), day(90)]);
+  });
+});
+
+describe('a soil test as the lab prints it', () => {
+  const asked = { season: 2026, zone: 'UTC', speaker };
+  const read = (body: object) => {
+    const writer = garden();
+    writer.write('soil-tested', 'kale', body as never, { happened: day(20) });
+    const holding = fold(writer.entries, {});
+    return bedRecords(bedIn(holding, 'kale'), holding, asked).soilTest;
+  };
+
+  // Bray-1 above 80 ppm is where Minnesota recommends no phosphorus at all (University of Minnesota, as told in the bank of questions).
+  it('is classed by the tables of its own method', () => {
+    const figure = { element: 'phosphorus', value: 100, unit: 'ppm', method: 'bray-1' };
+    expect(read({ figures: [figure] }).phosphorusClass).toBe('excessive');
+  });
+
+  it('is not classed without its method or unit', () => {
+    expect(read({ figures: [{ element: 'phosphorus', value: 100, unit: 'ppm' }] })).toEqual({});
+    expect(read({ figures: [{ element: 'phosphorus', value: 100, method: 'bray-1' }] })).toEqual({});
+  });
+
+  it('of the first version counts where its words name the method', () => {
+    expect(read({ phosphorus_mgPerKg: 100, method: 'Bray 1' }).phosphorusClass).toBe('excessive');
+    expect(read({ phosphorus_mgPerKg: 100, method: 'posted to a lab' })).toEqual({});
+  });
+});
+
+describe('a heap shared among beds', () => {
+  const holding = fold(garden().entries, {});
+  const asked = {
+    heap: heapIn(holding),
+    beds: [bedIn(holding, 'kale'), bedIn(holding, 'leeks')],
+    measure: 'barrow',
+    measures: 4,
+    workedIn: false,
+  };
+
+  it('by area gives whole measures that add up, and entries that take the whole heap', () => {
+    const found = heapSpread({ ...asked, by: 'area' }, holding, moment);
+    if (!found.ok) throw new RangeError('shared');
+    expect(found.value.shares.map(({ bed, count }) => [bed, count])).toEqual([
+      ['kale', 3],
+      ['leeks', 1],
+    ]);
+    const writer = garden();
+    for (const { bed, body } of spreadsOf({ ...asked, by: 'area' }, found.value.shares))
+      writer.write('spread', bed, body, { happened: day(100) });
+    const after = fold(writer.entries, {});
+    expect(heapIn(after).left).toBeCloseTo(0, 12);
+    const shares = ['kale', 'leeks'].map((bed) => bedIn(after, bed).spreadings.flatMap(({ layers }) => layers));
+    const mass = shares.map((layers) => layers.reduce((sum, { mass_kg }) => sum + mass_kg, 0));
+    expect((mass[0] ?? 0) / (mass[1] ?? 1)).toBeCloseTo(3, 9);
+  });
+
+  it('by need where no bed wants anything is refused', () => {
+    const found = heapSpread({ ...asked, by: 'need' }, holding, moment);
+    expect(found.ok ? [] : found.problems.map(({ code }) => code)).toEqual(['nothing-wanted']);
+  });
+
+  it('says which bed would get more than it wants', () => {
+    const writer = garden();
+    writer.write('sown', 'leeks', { crop: 'leeks' }, { happened: day(90) });
+    writer.write(
+      'soil-tested',
+      'leeks',
+      { figures: [{ element: 'phosphorus', value: 100, unit: 'ppm', method: 'bray-1' }] },
+      { happened: day(20) },
+    );
+    const tested = fold(writer.entries, {});
+    const found = heapSpread(
+      { ...asked, heap: heapIn(tested), beds: [bedIn(tested, 'kale'), bedIn(tested, 'leeks')], by: 'area' },
+      tested,
+      moment,
+    );
+    expect(found.ok && found.value.shares.map(({ tooMuch }) => tooMuch !== null)).toEqual([false, true]);
+    expect(found.ok && found.value.shares.every(({ volume_m3 }) => !isEstimate(volume_m3))).toBe(true);
+  });
+});

@@ -1,0 +1,145 @@
+import type { Bed, Holding } from '@loamwright/daybook';
+import { type BedBudget, type BedBudgetInput, bedBudget, likely, type Needs } from '@loamwright/science';
+import type { Saying, Speaker } from '@loamwright/words';
+import { type BedBudgetReport, bedBudgetReport, releasesOf } from './bed-budget-report.ts';
+import { bedRecords, seasonOf } from './bed-records.ts';
+import { entrySaying } from './entry-saying.ts';
+import { area, say, sayOf, smallMass } from './saying.ts';
+
+/** When and for whom a bed is told of. */
+export interface BedMoment {
+  readonly now: string;
+  readonly zone: string;
+  readonly speaker: Speaker;
+  readonly needs: Needs;
+}
+
+/** A bed in a line. */
+export interface BedLine {
+  readonly id: string;
+  readonly name: string;
+  /** How large it is and what grows there this season. */
+  readonly what: Saying;
+  /** How its nitrogen stands; null where nothing is sown that the tables know. */
+  readonly stands: Saying | null;
+}
+
+/** All beds, a line each. */
+export interface BedsOverview {
+  readonly headline: Saying;
+  readonly beds: readonly BedLine[];
+}
+
+/** A bed: what its crops want and have, and what was done there. */
+export interface BedReport {
+  readonly id: string;
+  readonly name: string;
+  readonly what: Saying;
+  readonly answer: Saying;
+  /** The budget of this season; absent where nothing is sown that the tables know. */
+  readonly budget?: BedBudgetReport | undefined;
+  /** What of its records could not be counted. */
+  readonly notes: readonly Saying[];
+  /** What was done there, newest first. */
+  readonly done: readonly { readonly entry: string; readonly instant: string; readonly said: Saying }[];
+}
+
+/** What the records of a bed come to this season. */
+interface Reckoned {
+  readonly input: BedBudgetInput;
+  readonly budget: BedBudget;
+}
+
+/** The season's budget of a bed as its records have it; absent where nothing is sown that the tables know. */
+export function bedReckoned(bed: Bed, holding: Holding, moment: BedMoment): Reckoned | undefined {
+  const { crops, put, soilTest, area_m2 } = recordsAt(bed, holding, moment);
+  if (crops.length === 0) return undefined;
+  const input: BedBudgetInput = { crops, put, soilTest, ...(area_m2 !== undefined && { area_m2 }) };
+  const found = bedBudget.run(input, moment.needs);
+  return found.ok ? { input, budget: found.value } : undefined;
+}
+
+function recordsAt(bed: Bed, holding: Holding, { now, zone, speaker }: BedMoment) {
+  return bedRecords(bed, holding, { season: seasonOf(now, zone), zone, speaker });
+}
+
+/** Every bed in a line, in the order they were set up. */
+export function bedsOverview(holding: Holding, moment: BedMoment): BedsOverview {
+  const beds = [...holding.beds.values()].map((bed): BedLine & { readonly short: boolean } => {
+    const nitrogen = bedReckoned(bed, holding, moment)?.budget.elements.nitrogen;
+    return {
+      id: bed.id,
+      name: bed.setUp.body.name,
+      what: whatGrows(bed, holding, moment),
+      stands:
+        nitrogen === undefined ? null : sayOf('beds.stands', nitrogen.stands, { short: smallMass(nitrogen.short_kg) }),
+      short: nitrogen?.stands === 'short',
+    };
+  });
+  const short = beds.filter((bed) => bed.short).length;
+  return {
+    headline: headlineOf(),
+    beds: beds.map(({ short: _short, ...bed }) => bed),
+  };
+
+  function headlineOf(): Saying {
+    if (beds.length === 0) return say('beds.none');
+    if (beds.every(({ stands }) => stands === null))
+      return say('beds.headline.bare', { beds: beds.length, season: seasonTold(moment) });
+    return say('beds.headline', { beds: beds.length, short });
+  }
+}
+
+/** The year of the harvest, as it is said. */
+function seasonTold({ now, zone }: BedMoment): string {
+  return String(seasonOf(now, zone));
+}
+
+function whatGrows(bed: Bed, holding: Holding, moment: BedMoment): Saying {
+  const { crops, unknown } = recordsAt(bed, holding, moment);
+  const names: readonly Saying[] = [
+    ...crops.map(({ crop }) => say('beds.crop', { crop: moment.speaker.sayIf(`crop.${crop}.name`, crop) })),
+    ...unknown.map((crop) => say('beds.crop', { crop })),
+  ];
+  const size = area(bed.setUp.body.area_m2);
+  return names.length === 0
+    ? say('beds.what.bare', { area: size, season: seasonTold(moment) })
+    : say('beds.what', { area: size, crops: names });
+}
+
+/** One bed: what it wants this season, why, and what was done there. */
+export function bedReport(bed: Bed, holding: Holding, moment: BedMoment): BedReport {
+  const reckoned = bedReckoned(bed, holding, moment);
+  const { leftOut, unknown } = recordsAt(bed, holding, moment);
+  const releases = reckoned === undefined ? undefined : releasesOf(reckoned.input, moment.needs);
+  const budget =
+    reckoned === undefined || releases?.ok !== true
+      ? undefined
+      : bedBudgetReport({ ...reckoned, releases: releases.value, holding });
+  const acts = [...bed.spreadings.map(({ told }) => told), ...bed.sown, ...bed.harvested, ...bed.tests].toSorted(
+    (a, b) => (a.entry.happened < b.entry.happened ? 1 : -1),
+  );
+  return {
+    id: bed.id,
+    name: bed.setUp.body.name,
+    what: whatGrows(bed, holding, moment),
+    answer:
+      budget?.answer ??
+      (unknown.length > 0 ? say('beds.answer.unknown') : say('beds.answer.nothing', { season: seasonTold(moment) })),
+    ...(budget !== undefined && { budget }),
+    notes: [
+      ...(leftOut.length === 0 ? [] : [say('budget.left-out', { stuff: leftOut })]),
+      ...(unknown.length === 0 ? [] : [say('budget.unknown-crops', { crops: unknown.join(', ') })]),
+    ],
+    done: acts.map((told) => ({
+      entry: told.entry.id,
+      instant: told.entry.happened,
+      said: entrySaying(told, holding),
+    })),
+  };
+}
+
+/** Area of a bed, m², its likely one. */
+export function bedArea_m2({ setUp }: Bed): number {
+  return likely(setUp.body.area_m2);
+}
