@@ -118,12 +118,17 @@ describe('fill-bed', () => {
     expect(area.volume_m3.p50).toBeCloseTo(box.volume_m3.p50, 12);
     // 4 by 8 feet, 12 inches deep: 32 cubic feet.
     expect((await bedOf(['4x8x1ft'])).volume_m3.p50 / 0.028316846592).toBeCloseTo(32, 9);
+    expect((await bedOf(['8x4ft', '--depth', '1ft'])).volume_m3.p50 / 0.028316846592).toBeCloseTo(32, 9);
     expect((await bedOf(['4x8x1ft', '--beds', '3'])).volume_m3.p50 / 0.028316846592).toBeCloseTo(96, 9);
   });
 
   it.each<readonly [readonly string[], string]>([
-    [['2.4x1.2'], 'bed-unreadable'],
-    [['3m2'], 'bed-unreadable'],
+    [['2.4x1.2'], 'bed-how-deep'],
+    [['8x4ft'], 'bed-how-deep'],
+    [['3m2'], 'bed-how-deep'],
+    [['8x4x2x1ft'], 'bed-unreadable'],
+    [['8xft'], 'bed-unreadable'],
+    [['8x4ft', '--depth', 'deep'], 'measurement-unreadable'],
     [['2.4x1.2x0.4m', '--depth', '30cm'], 'bed-unreadable'],
     [['3m2', '--depth', 'deep'], 'measurement-unreadable'],
     [['2.4x1.2x0.4m', '--foot', 'bricks=10cm'], 'not-one-of'],

@@ -26,7 +26,7 @@ import {
   type StuffOptions,
 } from '../blend.ts';
 import { readBook } from '../book.ts';
-import { readBaySize, readMeasurement } from '../grammar/measurement.ts';
+import { readBaySize, readMeasurement, readSides } from '../grammar/measurement.ts';
 import { namesOf } from '../holding.ts';
 import type { Session } from '../session.ts';
 import { withSizes } from '../sizes.ts';
@@ -101,7 +101,7 @@ export async function fillBed(typed: string, options: FillBedOptions, before: Se
 
 const LONGEST = 60;
 
-/** `2.4x1.2x0.4m`, or any shape by its area with `--depth`. Problem: `bed-unreadable`. */
+/** `2.4x1.2x0.4m`; `8x4ft`, or any shape by its area, with `--depth`. Problems: `bed-unreadable`, `bed-how-deep`. */
 function readBed(typed: string, depth: string | undefined, { speaker }: Session): Outcome<BedFillInput['bed']> {
   const unreadable = bad({ code: 'bed-unreadable', path: '', found: typed.slice(0, LONGEST), wanted: '' });
   const box = readBaySize(typed, speaker.system);
@@ -110,8 +110,17 @@ function readBed(typed: string, depth: string | undefined, { speaker }: Session)
       ? good({ length_m: box.width_m, width_m: box.depth_m, depth_m: box.height_m })
       : unreadable;
   }
+  const [length_m, width_m, ...more] = readSides(typed, speaker.system) ?? [];
+  const isFlat = length_m !== undefined && width_m !== undefined && more.length === 0;
+  const howDeep = bad({ code: 'bed-how-deep', path: '', found: typed.slice(0, LONGEST), wanted: '' });
+  if (isFlat) {
+    if (depth === undefined) return howDeep;
+    const deep = readMeasurement(depth, 'depth', '--depth', speaker.system);
+    return deep.ok ? good({ length_m, width_m, depth_m: deep.value.si }) : deep;
+  }
   const area = readQuantity(typed.slice(0, LONGEST), 'area', speaker.system === 'us' ? 'ft2' : 'm2');
-  if (area === undefined || area.si <= 0 || depth === undefined) return unreadable;
+  if (area === undefined || area.si <= 0) return unreadable;
+  if (depth === undefined) return howDeep;
   const deep = readMeasurement(depth, 'depth', '--depth', speaker.system);
   return deep.ok ? good({ area_m2: area.si, depth_m: deep.value.si }) : deep;
 }

@@ -109,7 +109,7 @@ describe('pail', () => {
     [['pail', 'scraps=1pail', '--log'], 'missing'],
     [['pail', 'dog mess=1pail'], 'not-for-heaps'],
     [['pail', 'scraps=1pail', '--dry', 'moon-dust=1bag'], 'unknown-material'],
-    [['pail', 'scraps=1pail', '--squeeze', 'wet'], 'not-one-of'],
+    [['pail', 'scraps=1pail', '--squeeze', 'wet'], 'squeeze-unknown'],
     [['pail', 'scraps=1pail', '--height', 'tall'], 'measurement-unreadable'],
     [['pail', 'scraps=1pail', '--height', '60cm'], 'missing'],
     [['pail', 'scraps=1pail', '--per-week', '0'], 'not-valid'],

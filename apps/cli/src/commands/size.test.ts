@@ -38,6 +38,9 @@ describe('size', () => {
     [['size', '1.2x1.2'], 'can’t be read'],
     [['size', '0.001m3', '--air', 'cold'], 'air'],
     [['size', '0m3'], 'can’t be read'],
+    [['size', '1.2x1.2x1m', '--air', '-300C'], '--air is -300'],
+    [['size', '1.2x1.2x1m', '--core', '500C'], '--core is 500'],
+    [['size', '1e9buckets'], '“1e9buckets”'],
   ])('%j is asked again', async (args, words) => {
     const { code, err } = await home.run(args);
     expect(code).toBe(2);

@@ -1,5 +1,14 @@
 import { type SizeReport, sizeReport } from '@loamwright/advisor';
-import { bad, createDraws, good, type HeatToHoldInput, heatToHold, type Outcome } from '@loamwright/science';
+import {
+  bad,
+  check,
+  createDraws,
+  good,
+  type HeatToHoldInput,
+  heatToHold,
+  type Outcome,
+  type Problem,
+} from '@loamwright/science';
 import { readQuantity } from '@loamwright/units';
 import type { Answer } from '../answer.ts';
 import { bayMeant } from '../bay.ts';
@@ -32,12 +41,20 @@ export async function size(typed: string, options: SizeOptions, session: Session
     ...(air.value !== undefined && { air_degC: air.value.si }),
     ...(core.value !== undefined && { core_degC: core.value.si }),
   };
-  const checked = heatToHold.input.safeParse(input);
-  if (!checked.success)
-    return bad({ code: 'heap-size-unreadable', path: 'size', found: typed.slice(0, 60), wanted: '' });
+  const checked = check(heatToHold.input, input);
+  if (!checked.ok) return bad(...checked.problems.map((problem) => atOption(problem, typed)));
   const found = heatToHold.run(input, { draws: createDraws() });
   if (!found.ok) return found;
   return good({ value: { input, ...found.value }, text: sizeText(sizeReport(input, found.value), session) });
+}
+
+const optionOf: Readonly<Record<string, string>> = { air_degC: '--air', core_degC: '--core' };
+
+/** A problem of the input at the option that was typed; whatever is wrong with the size is told of all of it. */
+function atOption(problem: Problem, typed: string): Problem {
+  const option = optionOf[problem.path];
+  if (option !== undefined) return { ...problem, path: option };
+  return { code: 'heap-size-unreadable', path: 'size', found: typed.slice(0, 60), wanted: '' };
 }
 
 /** `1.2x1.2x1.2m`, `0.76m3`, or a bay by its name. Problems: `heap-size-unreadable`, `bay-unmeasured`. */

@@ -45,11 +45,20 @@ describe('why', () => {
     expect(flat((await home.run(['why', '--reading', '50C'])).out)).toContain('it is at work');
   });
 
+  it('reads how old it is as people say it', async () => {
+    const age = async (built: string): Promise<number | undefined> =>
+      ((await home.json(['why', '--built', built])).value as { input: { age_days?: number } }).input.age_days;
+    expect(await age('2 weeks ago')).toBe(14);
+    expect(await age('3 months ago')).toBeGreaterThan(85);
+    expect(await age('3 months')).toBe(await age('3 months ago'));
+  });
+
   it.each([
     [['why', 'nowhere'], 'nowhere'],
-    [['why', '--squeeze', 'soggy'], 'streams, drops'],
+    [['why', '--squeeze', 'soggy'], 'streams (water runs out of it)'],
     [['why', '--size', 'huge'], 'can’t be read'],
-    [['why', '--built', 'once'], 'once'],
+    [['why', '--built', 'once'], '“once” (--built)'],
+    [['why', '--turned', '2099-01-01'], 'lies ahead'],
     [['why', '--in', 'dog mess=1 bucket'], 'must never go on a heap'],
   ])('%j is asked again', async (args, words) => {
     const { code, err } = await home.run(args);

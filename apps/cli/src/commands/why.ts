@@ -14,7 +14,7 @@ import { readBook } from '../book.ts';
 import { readIngredients } from '../grammar/ingredient.ts';
 import { readMeasurement } from '../grammar/measurement.ts';
 import { oneOf, readSeen } from '../grammar/seen.ts';
-import { readWhen } from '../grammar/when.ts';
+import { readPast } from '../grammar/when.ts';
 import { namesOf } from '../holding.ts';
 import type { Session } from '../session.ts';
 import { subjectNamed } from '../subject.ts';
@@ -79,8 +79,8 @@ function readTold(options: WhyOptions, session: Session): Outcome<NotHeatingInpu
   };
   const temperature = (text: string | undefined, path: string): number | undefined =>
     text === undefined ? undefined : take(readMeasurement(text, 'temperature', path, session.speaker.system))?.si;
-  const daysSince = (text: string | undefined): number | undefined => {
-    const when = text === undefined ? undefined : take(readWhen(text, session.now(), session.zone));
+  const daysSince = (text: string | undefined, path: string): number | undefined => {
+    const when = text === undefined ? undefined : take(at(readPast(text, session.now(), session.zone), path));
     return when && Math.max(0, (session.now().getTime() - epoch_ms(when.happened)) / MS_PER_DAY);
   };
   const seen = take(readSeen({ squeeze: options.squeeze, smell: options.smell }, session.speaker.system));
@@ -88,8 +88,8 @@ function readTold(options: WhyOptions, session: Session): Outcome<NotHeatingInpu
     temp_degC: temperature(options.reading, '--reading'),
     hottest_degC: temperature(options.hottest, '--hottest'),
     air_degC: temperature(options.air, '--air'),
-    age_days: daysSince(options.built),
-    sinceTurn_days: daysSince(options.turned),
+    age_days: daysSince(options.built, '--built'),
+    sinceTurn_days: daysSince(options.turned, '--turned'),
     squeeze: seen?.squeeze,
     smell: seen?.smell,
   };
@@ -98,6 +98,11 @@ function readTold(options: WhyOptions, session: Session): Outcome<NotHeatingInpu
   return problems.length > 0
     ? bad(...problems)
     : good({ ...said, ...(food !== undefined && { freshFood: food === 'yes' }) });
+}
+
+/** The same, with its problems at the option that was typed. */
+function at<Value>(read: Outcome<Value>, path: string): Outcome<Value> {
+  return read.ok ? read : bad(...read.problems.map((problem) => ({ ...problem, path })));
 }
 
 function whyText(report: ColdReport, { speaker, terminal }: Session): string {

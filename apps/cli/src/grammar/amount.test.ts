@@ -1,6 +1,6 @@
 import { vocabularyOf } from '@loamwright/advisor';
 import { fold } from '@loamwright/daybook';
-import { createSpeaker, type Speaker } from '@loamwright/words';
+import { createSpeaker, type Speaker, tellProblem } from '@loamwright/words';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readAmount } from './amount.ts';
@@ -112,6 +112,18 @@ describe('an amount', () => {
     const read = readAmount('3 bukets', 'straw', metric);
     expect(read).toMatchObject({ ok: false, problems: [{ code: 'unknown-measure', found: 'bukets' }] });
     expect(read.ok ? '' : read.problems[0]?.wanted).toContain('bucket');
+  });
+
+  it('in a measure nobody gave a size to says what would do instead', () => {
+    const read = readAmount('a few pots', 'compost', metric);
+    const [problem] = read.ok ? [] : read.problems;
+    expect(problem).toMatchObject({ code: 'unknown-measure', path: 'compost', found: 'pots' });
+    expect(problem && tellProblem(inMetric, problem)).toMatch(/“pots” .* a weight or a volume: 20kg, 40L/u);
+  });
+
+  it('written as a power of ten is told whole', () => {
+    const read = readAmount('1e9buckets', 'straw', metric);
+    expect(read).toMatchObject({ ok: false, problems: [{ code: 'amount-unreadable', found: '1e9buckets' }] });
   });
 
   it('never throws, and never makes up an amount that is not above 0', () => {

@@ -77,6 +77,7 @@ export function readAmount(text: string, path: string, names: Names): Outcome<Am
   const packed = packedWord === undefined ? undefined : packing[packedWord];
   const list = all.filter((word) => word !== packedWord);
   const unreadable = bad({ code: 'amount-unreadable', path, found: text.slice(0, LONGEST), wanted: '' });
+  if (powerOfTen.test(text)) return unreadable;
   const phrase = list.join(' ');
   if (Object.hasOwn(vague, phrase)) {
     const how = vague[phrase] ?? 'some';
@@ -105,6 +106,8 @@ export function readAmount(text: string, path: string, names: Names): Outcome<Am
 }
 
 const LONGEST = 120;
+/** `1e9` is a number to a program; nobody counts buckets so. */
+const powerOfTen = /^\s*\d[\d.,]*e[+-]?\d/iu;
 
 interface Counted {
   readonly count: Quantity | VagueCountId;

@@ -61,16 +61,20 @@ export interface BaySize {
 
 /** `1.2x1.2x1m`, `4x4x4 ft`, `1.2m x 120cm x 1m`: width, depth, height; the last unit counts for those that have none. */
 export function readBaySize(text: string, system: UnitSystem): BaySize | undefined {
+  const [width_m, depth_m, height_m, ...more] = readSides(text, system) ?? [];
+  if (width_m === undefined || depth_m === undefined || height_m === undefined || more.length > 0) return undefined;
+  return { width_m, depth_m, height_m };
+}
+
+/** Lengths with an x between them, in metres; the last unit counts for those that have none. */
+export function readSides(text: string, system: UnitSystem): readonly number[] | undefined {
   const parts = text
     .toLowerCase()
     .slice(0, 60)
     .split(/\s*[x×*]\s*/u);
-  const [width = '', depth = '', height = ''] = parts;
-  if (parts.length !== 3) return undefined;
-  const unit = unitOf(height) ?? unitFor('length', system);
-  const sides = [width, depth, height].map((part) => readQuantity(part, 'length', unit)?.si ?? Number.NaN);
-  const [width_m = Number.NaN, depth_m = Number.NaN, height_m = Number.NaN] = sides;
-  return sides.every((side) => side > 0) ? { width_m, depth_m, height_m } : undefined;
+  const unit = unitOf(parts.at(-1) ?? '') ?? unitFor('length', system);
+  const sides = parts.map((part) => readQuantity(part, 'length', unit)?.si ?? Number.NaN);
+  return parts.length > 1 && sides.every((side) => side > 0) ? sides : undefined;
 }
 
 function unitOf(text: string): Unit | undefined {

@@ -19,9 +19,9 @@ export interface Seen {
   readonly height?: Measured | undefined;
 }
 
-/** Reads a squeeze, a smell and a height. All problems come back at once: `not-one-of`, `measurement-unreadable`. */
+/** Reads a squeeze, a smell and a height. All problems come back at once: `squeeze-unknown`, `not-one-of`, `measurement-unreadable`. */
 export function readSeen(typed: SeenTyped, system: UnitSystem): Outcome<Seen> {
-  const squeeze = oneOf(typed.squeeze, squeezes, '--squeeze');
+  const squeeze = readSqueeze(typed.squeeze);
   const smell = oneOf(typed.smell, smells, '--smell');
   const height =
     typed.height === undefined ? good(undefined) : readMeasurement(typed.height, 'depth', '--height', system);
@@ -29,6 +29,12 @@ export function readSeen(typed: SeenTyped, system: UnitSystem): Outcome<Seen> {
     return good({ squeeze: squeeze.value, smell: smell.value, height: height.value });
   }
   return bad(...[squeeze, smell, height].flatMap((one): readonly Problem[] => (one.ok ? [] : one.problems)));
+}
+
+/** What a squeezed handful showed. "Wet" is what it was taken for, not what was seen. Problem: `squeeze-unknown`. */
+export function readSqueeze(text: string | undefined): Outcome<Squeeze | undefined> {
+  const read = oneOf(text, squeezes, '--squeeze');
+  return read.ok ? read : bad(...read.problems.map((problem) => ({ ...problem, code: 'squeeze-unknown' })));
 }
 
 /** One of some words, whatever its case. Problem: `not-one-of`. */

@@ -13,10 +13,15 @@ const weekdays = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'satur
 const dayWords: Readonly<Record<string, number>> = { today: 0, yesterday: 1 };
 
 const isoDay = /^(\d{4}-\d{2}-\d{2})(?:[ t](.+))?$/u;
-const ago = /^(\d{1,4}|an?|one|two|three|four|five|six|seven) (minute|hour|day|week)s? ago(?: (.+))?$/u;
+const span =
+  /^(\d{1,4}|an?|a couple of|half an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (minute|hour|day|week|fortnight|month|year)s?(?: ago(?: (.+))?)?$/u;
+const lastSpan = /^last (week|fortnight|month|year)$/u;
 const spoken: Readonly<Record<string, number>> = {
   a: 1,
   an: 1,
+  'a couple of': 2,
+  'half a': 1 / 2,
+  'half an': 1 / 2,
   one: 1,
   two: 2,
   three: 3,
@@ -24,6 +29,11 @@ const spoken: Readonly<Record<string, number>> = {
   five: 5,
   six: 6,
   seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
 };
 const clock = /^(?:at )?(\d{1,2})(?:[:.](\d{2}))? ?(am|pm)?$/u;
 const instant = /^\d{4}-\d{2}-\d{2}t\d{2}:\d{2}(?::\d{2}(?:\.\d{1,3})?)?(?:z|[+-]\d{2}:?\d{2})$/u;
@@ -33,7 +43,7 @@ const NOON = Temporal.PlainTime.from('12:00');
 
 /**
  * Reads when something happened, in the garden's own zone: `now`, `18:00`, `6pm`, `yesterday`, `yesterday 18:00`,
- * `monday 7:30`, `3 days ago`, `2 hours ago`, `2026-03-01`, `2026-03-01 18:00`, or an instant with its offset. A clock
+ * `monday 7:30`, `3 days ago`, `2 hours ago`, `3 months ago` (or `3 months`), `half a year ago`, `last week`, `2026-03-01`, `2026-03-01 18:00`, or an instant with its offset. A clock
  * time alone, and a weekday, is the last one that has been.
  *
  * Problem: `when-unreadable`.
@@ -65,15 +75,31 @@ function readExact(asked: string): WhenRead | undefined {
 
 function readAgo(asked: string, here: Temporal.ZonedDateTime): WhenRead | undefined {
   if (asked === 'now' || asked === '') return { happened: written(here.toInstant()), precision: 'minute' };
-  const match = ago.exec(asked);
+  const last = lastSpan.exec(asked);
+  const match = last === null ? span.exec(asked) : undefined;
   if (match === null) return undefined;
-  const [, count = '', unit = '', time] = match;
-  const number = spoken[count] ?? Number(count);
-  if (unit === 'minute' && time === undefined) return past(here.subtract({ minutes: number }), 'minute');
-  if (unit === 'hour' && time === undefined) return past(here.subtract({ hours: number }), 'hour');
-  if (unit === 'day') return onDay(here.toPlainDate().subtract({ days: number }), time, here);
-  if (unit === 'week' && time === undefined) return past(here.subtract({ weeks: number }), 'week');
-  return undefined;
+  const [, count = '', unit = '', time] = match ?? ['', 'one', last?.[1]];
+  const number = Object.hasOwn(spoken, count) ? (spoken[count] ?? 1) : Number(count);
+  if (unit === 'day' && Number.isInteger(number))
+    return onDay(here.toPlainDate().subtract({ days: number }), time, here);
+  const parts = time === undefined ? partsOf(unit, number) : undefined;
+  return parts && past(here.subtract(parts.back), parts.precision);
+}
+
+interface Parts {
+  readonly back: Temporal.DurationLike;
+  readonly precision: Precision;
+}
+
+/** A span in whole parts of the calendar. Nobody means a day by "3 months ago": the coarsest precision there is. */
+function partsOf(unit: string, number: number): Parts | undefined {
+  if (unit === 'hour') return { back: { minutes: number * 60 }, precision: 'hour' };
+  if (unit === 'year') return { back: { months: number * 12 }, precision: 'week' };
+  if (unit === 'fortnight') return { back: { days: number * 14 }, precision: 'week' };
+  if (!Number.isInteger(number)) return undefined;
+  if (unit === 'minute') return { back: { minutes: number }, precision: 'minute' };
+  if (unit === 'week') return { back: { weeks: number }, precision: 'week' };
+  return unit === 'month' ? { back: { months: number }, precision: 'week' } : undefined;
 }
 
 function past(moment: Temporal.ZonedDateTime, precision: Precision): WhenRead {

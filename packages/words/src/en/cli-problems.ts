@@ -38,7 +38,7 @@ export const cliProblemsEn = {
     'No clause was given. Give each with --clause, such as --clause "height 4ft", or a file of them with --file.',
   'problem.measurement-unreadable': '{path} is “{found}”, which can’t be read. What would do: {wanted}.',
   'problem.when-unreadable':
-    'The time “{found}” ({path}) can’t be read. What would do: 18:00, yesterday, yesterday 18:00, monday 7:30, 3 days ago, 2026-03-01, 2026-03-01 18:00.',
+    'The time “{found}” ({path}) can’t be read. What would do: 18:00, yesterday, yesterday 18:00, monday 7:30, 3 days ago, 3 months ago, 2026-03-01, 2026-03-01 18:00.',
   'problem.bay-unreadable':
     'The size “{found}” can’t be read. What would do is width x depth x height: 1.2x1.2x1m, 4x4x4ft; or the name of a bay that is written down.',
   'problem.bay-missing': 'It is not said into which bay: moved BAY.',
@@ -82,6 +82,10 @@ export const cliProblemsEn = {
   'problem.aim-with-stuff': '{path} takes one of the answers of the last mix, so no amounts go with it.',
   'problem.mix-empty':
     'The last mix uses nothing, so there is nothing to build. Mix again with more to choose from, or give the amounts here.',
+  'problem.squeeze-unknown':
+    '“{found}” ({path}) is not what a squeeze shows. Squeeze a handful from the middle as hard as you can and say what happens: streams (water runs out of it), drops (drops come between the fingers), holds (it shines and holds together), crumbles (it falls apart), dusty.',
+  'problem.bed-how-deep':
+    'How deep “{found}” is, is not said. What would do: --depth 40cm beside it, or a third measure: 2.4x1.2x0.4m, 8x4x1.3ft.',
   'problem.heap-size-unreadable':
     'The size “{found}” can’t be read. What would do: 1.2x1.2x1.2m, 4x4x4ft, 0.76m3, 1yd3, or the name of a bay that is written down.',
   'problem.bay-unmeasured': 'Nobody has written down how large the bay “{found}” is. What would do: 1.2x1.2x1.2m.',

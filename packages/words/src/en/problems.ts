@@ -27,7 +27,8 @@ export const problemsEn = {
   'problem.cover-crop': '{found} (at {path}) is a cover crop: it has no harvest. Say it as what grew before.',
   'problem.bed-absurd-rate':
     'What was put on would lie {found} m deep over the bed, and no bed is deeper than {wanted} m. Check the amounts and the area.',
-  'problem.unknown-measure': '“{found}” (at {path}) is no measure the program knows. It knows: {wanted}.',
+  'problem.unknown-measure':
+    '“{found}” (at {path}) is no measure the program knows. Nearest: {wanted}. What would do as well is a weight or a volume: 20kg, 40L.',
   'problem.unknown-calculation': 'There is no calculation “{found}”. There are: {wanted}.',
   'problem.when-ahead':
     'The time “{found}” lies ahead: only what has happened is written down. If the year was meant otherwise, write it again.',

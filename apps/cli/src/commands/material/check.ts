@@ -1,17 +1,9 @@
 import type { Check } from '@loamwright/advisor';
-import {
-  bad,
-  type DryDown,
-  good,
-  measureById,
-  type Outcome,
-  type Problem,
-  type Settling,
-  squeezeGrades,
-} from '@loamwright/science';
+import { bad, type DryDown, good, measureById, type Outcome, type Problem, type Settling } from '@loamwright/science';
 import { convert, type Dimension, readQuantity, type Unit, type UnitSystem } from '@loamwright/units';
 import type { Speaker } from '@loamwright/words';
 import type { Names } from '../../grammar/names.ts';
+import { readSqueeze } from '../../grammar/seen.ts';
 import type { MaterialOptions } from './options.ts';
 
 /** A check as typed, and in words for the entry. */
@@ -35,11 +27,9 @@ export function readCheckTyped(
   speaker: Speaker,
 ): Outcome<CheckTyped | undefined> {
   const reader = readerFor(speaker.system);
-  const squeeze = squeezeGrades.find((grade) => grade === options.squeeze?.toLowerCase());
-  if (options.squeeze !== undefined && squeeze === undefined) {
-    const found = options.squeeze.slice(0, 40);
-    return bad({ code: 'not-one-of', path: '--squeeze', found, wanted: squeezeGrades.join(', ') });
-  }
+  const read = readSqueeze(options.squeeze);
+  if (!read.ok) return read;
+  const squeeze = read.value;
   const dryDown = dryDownOf(options, reader);
   const bucket = bucketOf(options, names, reader);
   const settling = settlingOf(options, reader);

@@ -122,7 +122,7 @@ describe('a material as it is here', () => {
   it.each<readonly [readonly string[], string]>([
     [['straw', '--is', 'soggy'], 'figure-unreadable'],
     [['straw', '--is', '140'], 'figure-unreadable'],
-    [['straw', '--squeeze', 'soggy'], 'not-one-of'],
+    [['straw', '--squeeze', 'soggy'], 'squeeze-unknown'],
     [['straw', '--wet', '100g'], 'check-half'],
     [['straw', '--full', '10kg', '--empty', '1kg'], 'check-half'],
     [['straw', '--wet', '100', '--dry', 'some'], 'measurement-unreadable'],
