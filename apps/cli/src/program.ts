@@ -352,6 +352,9 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .option('--over <beds...>', say('cli.spread.over'))
     .option('--share <count>', say('cli.spread.share'))
     .option('--by-need', say('cli.spread.by'))
+    .option('--heap <name>', say('cli.spread.heap'))
+    .option('--keep', say('cli.spread.keep'))
+    .option('--when <time>', say('cli.option.when'))
     .option('--size <size...>', say('cli.option.size'))
     .action((stuff, options) => run(options, (session) => spread(stuff, options, session)));
 

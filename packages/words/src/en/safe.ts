@@ -42,6 +42,8 @@ export const safeEn = {
   'cli.spread.deep': 'a layer so deep in place of what the crops want, over --area or --bed',
   'cli.spread.over': 'beds of the daybook among which --share measures are shared',
   'cli.spread.share': 'whole measures to share among --over',
+  'cli.spread.heap': 'a heap of the daybook, shared among --over (all beds if not said) in whole measures',
+  'cli.spread.keep': 'write it down as spread',
   'cli.spread.by': 'share by what each bed is short of, in place of by area',
 
   'cli.safe.input': 'May this go in? Allowed, only hot, after a wait, after a test, or never, with the reason.',

@@ -2,7 +2,9 @@ import type { Command } from 'commander';
 import type { Register } from '../../register.ts';
 import { bedBudgetCommand } from './budget.ts';
 import { bedLime } from './lime.ts';
+import { bedShow } from './show.ts';
 import { bedTest } from './soil-test.ts';
+import { bedHarvest, bedPut, bedSet, bedSow } from './write.ts';
 
 /** What a bed is, has and had: for every command that asks how much goes on it. */
 export function bedOptions(on: Command, say: Register['say']): Command {
@@ -20,8 +22,50 @@ export function bedOptions(on: Command, say: Register['say']): Command {
     .option('--by-harvest', say('cli.bed.budget.byHarvest'));
 }
 
+/** The commands that show a bed and write about it. */
+function registerKept(bed: Command, { under, say, run }: Register): void {
+  under(bed, 'show', 'cli.bed.show')
+    .argument('[bed]', say('cli.bed.show.bed'))
+    .action((name, options) => run(options, (session) => bedShow(name, session)));
+
+  const writing = (on: Command): Command =>
+    on.option('--when <time>', say('cli.option.when')).option('--note <text>', say('cli.option.note'));
+
+  writing(
+    under(bed, 'set', 'cli.bed.set')
+      .argument('<bed>', say('cli.bed.show.bed'))
+      .argument('[area]', say('cli.bed.set.area'))
+      .option('--depth <depth>', say('cli.bed.set.depth')),
+  ).action((name, area, options) => run(options, (session) => bedSet(name, area, options, session)));
+
+  writing(
+    under(bed, 'sow', 'cli.bed.sow')
+      .argument('<bed>', say('cli.bed.show.bed'))
+      .argument('<crop>', say('cli.bed.sow.crop'))
+      .option('--area <area>', say('cli.bed.sow.area')),
+  ).action((name, crop, options) => run(options, (session) => bedSow(name, crop, options, session)));
+
+  writing(
+    under(bed, 'harvest', 'cli.bed.harvest')
+      .argument('<bed>', say('cli.bed.show.bed'))
+      .argument('<crop>', say('cli.bed.sow.crop'))
+      .option('--mass <mass>', say('cli.bed.harvest.mass'))
+      .option('--last', say('cli.bed.harvest.last')),
+  ).action((name, crop, options) => run(options, (session) => bedHarvest(name, crop, options, session)));
+
+  writing(
+    under(bed, 'put', 'cli.bed.put')
+      .argument('<bed>', say('cli.bed.show.bed'))
+      .argument('<stuff...>', say('cli.bed.put.stuff'))
+      .option('--mulch', say('cli.bed.put.mulch'))
+      .option('--from-stock', say('cli.option.fromStock')),
+  ).action((name, stuff, options) => run(options, (session) => bedPut(name, stuff, options, session)));
+}
+
 /** The commands under `loamwright bed`. */
-export function registerBed(bed: Command, { under, say, run }: Register): void {
+export function registerBed(bed: Command, register: Register): void {
+  registerKept(bed, register);
+  const { under, say, run } = register;
   bedOptions(under(bed, 'budget', 'cli.bed.budget').argument('[crops...]', say('cli.bed.budget.crops')), say)
     .option('--fertiliser <grades...>', say('cli.bed.budget.fertiliser'))
     .option('--soil-temp <temperature>', say('cli.bed.budget.soilTemp'))
@@ -31,9 +75,14 @@ export function registerBed(bed: Command, { under, say, run }: Register): void {
     .action((crops, options) => run(options, (session) => bedBudgetCommand(crops, options, session)));
 
   under(bed, 'test', 'cli.bed.test')
-    .argument('<figures...>', say('cli.bed.test.figures'))
+    .argument('[figures...]', say('cli.bed.test.figures'))
     .option('--method <method>', say('cli.bed.test.method'))
-    .action((figures, options) => run(options, async (session) => bedTest(figures, options, session)));
+    .option('--keep <bed>', say('cli.bed.test.keep'))
+    .option('--ph <figure>', say('cli.bed.test.ph'))
+    .option('--om <percent>', say('cli.bed.test.om'))
+    .option('--lab <name>', say('cli.bed.test.lab'))
+    .option('--when <time>', say('cli.option.when'))
+    .action((figures, options) => run(options, (session) => bedTest(figures, options, session)));
 
   under(bed, 'lime', 'cli.bed.lime')
     .option('--ph <figure>', say('cli.bed.lime.ph'))

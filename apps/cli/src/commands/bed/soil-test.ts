@@ -19,9 +19,12 @@ import { allOf, readOneOf } from '../../blend.ts';
 import type { Session } from '../../session.ts';
 import { page } from '../../text.ts';
 import { cautionText } from '../heap.ts';
+import { type BedTestedOptions, bedTested } from './tested.ts';
 
-export interface BedTestOptions {
+export interface BedTestOptions extends BedTestedOptions {
   readonly method?: string | undefined;
+  /** The bed of the daybook that it is kept for. */
+  readonly keep?: string | undefined;
 }
 
 const names: Readonly<Record<string, Pick<SoilFigure, 'element' | 'asOxide'>>> = {
@@ -39,15 +42,21 @@ const units: Readonly<Record<string, string>> = {
   'mg/l': 'mg/L',
 };
 
-/** `loamwright bed test`: what a soil test says, as labs print it. */
-export function bedTest(typed: readonly string[], { method }: BedTestOptions, session: Session): Outcome<Answer> {
+/** `loamwright bed test`: what a soil test says, as labs print it; with `--keep`, written down for a bed. */
+export async function bedTest(
+  typed: readonly string[],
+  options: BedTestOptions,
+  session: Session,
+): Promise<Outcome<Answer>> {
+  const { method, keep } = options;
   const known = method === undefined ? good(undefined) : readOneOf(method, soilMethods, '--method');
   const read = typed.map((text) => readFigureOf(text, known.ok ? known.value : undefined));
   const problems = allOf(known, ...read);
   if (problems.length > 0) return bad(...problems);
-  const input = check<SoilTestInput>(soilTestRead.input, {
-    figures: read.flatMap((one) => (one.ok ? [one.value] : [])),
-  });
+  const figures = read.flatMap((one) => (one.ok ? [one.value] : []));
+  if (keep !== undefined) return bedTested(keep, figures, options, session);
+  if (figures.length === 0) return bad({ code: 'nothing-named', path: 'bed test', found: '', wanted: '' });
+  const input = check<SoilTestInput>(soilTestRead.input, { figures });
   if (!input.ok) return input;
   const found = soilTestRead.run(input.value, { draws: createDraws() });
   if (!found.ok) return found;

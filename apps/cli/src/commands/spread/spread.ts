@@ -32,15 +32,14 @@ import { page } from '../../text.ts';
 import { type BedBudgetOptions, readAsked } from '../bed/budget.ts';
 import { readArea } from '../bed/read.ts';
 import { cautionText } from '../heap.ts';
+import { type SpreadHeapOptions, spreadHeap } from './heap.ts';
 
-export interface SpreadOptions extends BedBudgetOptions {
+export interface SpreadOptions extends BedBudgetOptions, SpreadHeapOptions {
   readonly on?: readonly string[] | undefined;
   readonly deep?: string | undefined;
   readonly measure?: string | undefined;
   readonly price?: readonly string[] | undefined;
-  readonly over?: readonly string[] | undefined;
-  readonly share?: string | undefined;
-  readonly byNeed?: boolean | undefined;
+  readonly heap?: string | undefined;
 }
 
 /**
@@ -58,6 +57,7 @@ export async function spread(
   const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
   if (!sized.ok) return sized;
   const session = sized.value;
+  if (options.heap !== undefined) return spreadHeap(options.heap, options, holding, session);
   if (options.over !== undefined) return shared(options.over, options, holding, session);
   if (options.deep !== undefined) return layer(typed, options.deep, options, holding, session);
   return rated(typed, options, holding, session);

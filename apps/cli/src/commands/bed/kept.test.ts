@@ -1,0 +1,90 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { flat, type Garden, garden } from '../../testing/garden.ts';
+
+let home: Garden;
+beforeEach(() => {
+  home = garden();
+});
+afterEach(() => home.remove());
+
+const told = async (args: readonly string[]): Promise<string> => flat((await home.run([...args])).out);
+
+describe('a bed from setting up to harvest', () => {
+  it('is set up, sown, put on, tested and harvested, and tells so', async () => {
+    expect(await told(['bed', 'show'])).toContain('No bed is written down yet');
+    await home.run(['bed', 'set', 'Kale', '12m2', '--depth', '20cm']);
+    await home.run(['bed', 'sow', 'kale', 'kale']);
+    await home.run(['bed', 'put', 'kale', 'goat bedding=2barrows', '--mulch']);
+    await home.run(['bed', 'test', 'p=100ppm', '--method', 'bray-1', '--ph', '6.4', '--keep', 'kale']);
+    const page = await told(['bed', 'show', 'kale', '--units', 'metric']);
+    expect(page).toContain('12 m²: kale.');
+    expect(page).toContain('of nitrogen this season');
+    expect(page).toContain('Soil of Kale tested');
+    expect(page).toContain('goat bedding');
+    await home.run(['bed', 'harvest', 'kale', 'kale', '--mass', '4kg', '--last']);
+    const { value } = await home.json(['bed', 'show', 'kale']);
+    expect((value as { done: readonly unknown[] }).done).toHaveLength(4);
+    // The test makes the soil's class known to the budget: far too much phosphorus bears no compost.
+    expect(await told(['spread', 'compost', '--bed', 'kale'])).toContain('far too much phosphorus');
+  });
+
+  it('is altered by its name, and keeps what was not said', async () => {
+    await home.run(['bed', 'set', 'Kale', '12m2', '--depth', '20cm']);
+    await home.run(['bed', 'set', 'kale', '10m2']);
+    const { value } = await home.json(['bed', 'show']);
+    expect((value as { beds: readonly unknown[] }).beds).toHaveLength(1);
+    expect(await told(['bed', 'show', '--units', 'metric'])).toContain('10 m²');
+  });
+
+  it.each([
+    [['bed', 'set', 'Kale'], 'area is missing'],
+    [['bed', 'set', ' ', '3m2'], 'It is not said what'],
+    [['bed', 'set', 'Kale', '0m2'], 'can’t be read'],
+    [['bed', 'sow', 'nowhere', 'kale'], 'There is no bed called'],
+    [['bed', 'test'], 'It is not said what'],
+    [['bed', 'show', 'nowhere'], 'There is no bed called'],
+  ])('%j is refused in words', async (args, said) => {
+    const { code, err } = await home.run(args);
+    expect(code).not.toBe(0);
+    expect(flat(err)).toContain(said);
+  });
+
+  it('refuses a harvest that weighs nothing and a pH that no soil has', async () => {
+    await home.run(['bed', 'set', 'Kale', '12m2']);
+    expect(flat((await home.run(['bed', 'harvest', 'kale', 'kale', '--mass', '-3kg'])).err)).toContain('--mass');
+    expect(flat((await home.run(['bed', 'test', '--keep', 'kale', '--ph', '15'])).err)).toContain('--ph is 15');
+    expect(flat((await home.run(['bed', 'test', '--keep', 'kale'])).err)).toContain('It is not said what');
+  });
+});
+
+describe('a heap of the daybook shared among beds', () => {
+  beforeEach(async () => {
+    await home.run(['bed', 'set', 'Kale', '12m2']);
+    await home.run(['bed', 'set', 'Leeks', '4m2']);
+    await home.run(['build', 'straw=8barrows', 'grass clippings=6barrows', '--name', 'Spring heap', '--bay', '1x1x1m']);
+  });
+
+  it('in whole barrows by area, and written down so that nothing is left of it', async () => {
+    const asked = ['spread', '--heap', 'spring heap', '--share', '4'];
+    expect(await told(asked)).toContain('3 barrows on Kale');
+    await home.run([...asked, '--keep', '--mulch']);
+    expect(await told(['bed', 'show', 'kale'])).toContain('75 % of Spring heap spread on Kale.');
+    expect(await told(['bed', 'show', 'leeks'])).toContain('100 % of Spring heap spread on Leeks.');
+  });
+
+  it('is counted as it is reckoned to yield where nobody counted it', async () => {
+    const { value } = await home.json(['spread', '--heap', 'spring heap']);
+    expect((value as { measures: number }).measures).toBeGreaterThan(0);
+  });
+
+  it.each([
+    [['--share', '0'], '--share'],
+    [['--share', '2.5'], '--share'],
+    [['--over', 'nowhere'], 'There is no bed called'],
+    [['--by-need'], 'wants'],
+  ])('%j is refused in words', async (more, said) => {
+    const { code, err } = await home.run(['spread', '--heap', 'spring heap', ...more]);
+    expect(code).not.toBe(0);
+    expect(flat(err)).toContain(said);
+  });
+});
