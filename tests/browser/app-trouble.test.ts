@@ -144,6 +144,27 @@ describe('the app when things go wrong', () => {
     expect(errors).toEqual([]);
     await close();
   });
+
+  journey('writes down no tank of water and nothing that lies ahead, and says why', async () => {
+    const { page, errors, close } = await openPhone(browser);
+    await page.goto(served.address);
+    await begin(page, '°C, litres, metres');
+    await buildHeap(page, 'Wet heap');
+    const heap = await page.evaluate(() => location.hash);
+    await page.goto(`${served.address}/${heap}/watered`);
+    await page.getByLabel('How much was poured').fill('50000');
+    await act(page, 'Keep that it was watered');
+    await page.getByRole('alert').getByText('50000 L at one go is more than anyone pours on a heap').waitFor();
+    await page.getByLabel('How much was poured').fill('20');
+    await page.getByRole('radio', { name: 'another time' }).check({ force: true });
+    await page.getByLabel('Day and time').fill('2099-01-01T12:00');
+    await act(page, 'Keep that it was watered');
+    await page.getByRole('alert').getByText('The time “2099-01-01 12:00” lies ahead').waitFor();
+    const lines = await daybookLines(page, served.address);
+    expect(lines.filter((line) => line.includes('watered'))).toEqual([]);
+    expect(errors).toEqual([]);
+    await close();
+  });
 });
 
 async function writeNote(page: Page, heap: string, text: string): Promise<void> {
