@@ -69,6 +69,7 @@ export {
   type ReadingWords,
   readingWords,
 } from './reading-words.ts';
+export { type RecordLine, type RecordPack, type RecordVerdict, recordPack } from './record-pack.ts';
 export { ripeReport } from './ripe-report.ts';
 export { type SanitationReport, type SkinFound, sanitationReport } from './sanitation-report.ts';
 export { type SizeReport, sizeReport } from './size-report.ts';

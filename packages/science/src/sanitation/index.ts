@@ -17,6 +17,7 @@ export const sanitationCalculations: readonly ListedCalculation[] = [
 export { type ColdSkin, coldSkin } from './cold-skin.ts';
 export { isLoggable, type LogPoint, type LogReading, logPoints, type SanitationLog } from './log.ts';
 export { type HeapMethod, heapMethods, type RuleId, ruleIds } from './parameters.ts';
+export { type RecordKeeping, recordKeeping } from './record-keeping.ts';
 export {
   bearsOnGardens,
   type CountsAs,

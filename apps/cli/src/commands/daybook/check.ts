@@ -26,7 +26,8 @@ export async function checkBook(session: Session): Promise<Outcome<Answer>> {
   });
 }
 
-function findingsOf(report: CheckReport, { speaker: { say } }: Session): readonly string[] {
+/** What a check found wrong, in words; empty where all is well. */
+export function findingsOf(report: CheckReport, { speaker: { say } }: Session): readonly string[] {
   return [
     ...report.changed.map(({ id, device, n }) => say('cli.check.changed', { id: shortId(id), device, n })),
     ...report.gaps.map(({ device, from, to }) => say('cli.check.gap', { device, from, to })),

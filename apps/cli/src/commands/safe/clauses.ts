@@ -30,6 +30,7 @@ import { readClause } from '../../grammar/clause.ts';
 import { readBaySize } from '../../grammar/measurement.ts';
 import type { Names } from '../../grammar/names.ts';
 import { namesOf } from '../../holding.ts';
+import { parseJson } from '../../json.ts';
 import type { Session } from '../../session.ts';
 import { subjectNamed } from '../../subject.ts';
 import { page } from '../../text.ts';
@@ -158,7 +159,7 @@ function readTyped({ clause = [], of, whose }: SafeClausesOptions, session: Sess
 async function readFiled(path: string, session: Session): Promise<Outcome<readonly LocalCode[]>> {
   const text = await readText(path, session, MOST_BYTES);
   if (!text.ok) return text;
-  const data = parsed(text.value, path);
+  const data = parseJson(text.value, path);
   if (!data.ok) return data;
   const filed = check(fileSchema, data.value);
   if (!filed.ok) return bad(...filed.problems.map((one) => ({ ...one, path: `${path}: ${one.path}` })));
@@ -168,19 +169,6 @@ async function readFiled(path: string, session: Session): Promise<Outcome<readon
   });
   const problems = allOf(...read);
   return problems.length > 0 ? bad(...problems) : good(read.flatMap((one) => (one.ok ? [one.value] : [])));
-}
-
-function parsed(text: string, path: string): Outcome<unknown> {
-  try {
-    return good(JSON.parse(text));
-  } catch (error) {
-    return bad({
-      code: 'not-json-text',
-      path,
-      found: error instanceof Error ? error.message : String(error),
-      wanted: '',
-    });
-  }
 }
 
 function codeOf(

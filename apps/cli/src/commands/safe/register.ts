@@ -4,6 +4,7 @@ import { safeClauses } from './clauses.ts';
 import { safeHarvest } from './harvest.ts';
 import { safeBeans, safeInput } from './input.ts';
 import { safeHeap, safeLog } from './log.ts';
+import { safeRecord } from './record.ts';
 
 /** The commands under `loamwright safe`. */
 export function registerSafe(safe: Command, { under, say, run }: Register): void {
@@ -81,4 +82,10 @@ export function registerSafe(safe: Command, { under, say, run }: Register): void
     .option('--enclosed <answer>', say('cli.safe.clauses.enclosed'))
     .option('--buried <answer>', say('cli.safe.clauses.buried'))
     .action((name, options) => run(options, (session) => safeClauses(name, options, session)));
+
+  under(safe, 'record', 'cli.safe.record')
+    .argument('<name>', say('cli.safe.record.name'))
+    .option('--as <form>', say('cli.safe.record.as'))
+    .option('--out <file>', say('cli.safe.record.out'))
+    .action((name, options) => run(options, (session) => safeRecord(name, options, session)));
 }
