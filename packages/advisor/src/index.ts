@@ -18,6 +18,7 @@ export { baySize } from './bin-layers.ts';
 export type { PartWords } from './blend-words.ts';
 export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';
 export { type CalculationReport, calculationReport, type FieldRow } from './calculation-report.ts';
+export { charReport } from './char-report.ts';
 export { type ClauseReport, clauseReport } from './clause-report.ts';
 export { coldInput, standsCold } from './cold-input.ts';
 export { type ColdReport, coldReport } from './cold-report.ts';

@@ -1,6 +1,7 @@
 import { type ListedCalculation, listed } from '../catalogue/index.ts';
 import { availableNitrogen } from './available-nitrogen.ts';
 import { bedBudget } from './bed-budget.ts';
+import { charBlend } from './char/index.ts';
 import { limeRate } from './lime-rate.ts';
 import { shareOut } from './share-out.ts';
 import { soilTestRead } from './soil-test.ts';
@@ -16,6 +17,7 @@ export const bedCalculations: readonly ListedCalculation[] = [
   listed(shareOut),
   listed(soilTestRead),
   listed(limeRate),
+  listed(charBlend),
 ];
 
 export { availableNitrogen } from './available-nitrogen.ts';
@@ -35,6 +37,15 @@ export type {
   Supplied,
 } from './bed-budget-io.ts';
 export { type ClassId, classIds } from './budget-parameters.ts';
+export {
+  type CharBlend,
+  type CharBlendInput,
+  type CharBounds,
+  type CharDose,
+  charBlend,
+  charParameters,
+  charSoils,
+} from './char/index.ts';
 export {
   allCrops,
   type Crop,

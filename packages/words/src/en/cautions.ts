@@ -19,6 +19,8 @@ export const cautionsEn = {
   'caution.legionella':
     'Compost can hold Legionella. Open bags away from your face, damp the contents gently, wash your hands. Over-fifties, smokers and the ill are at more risk.',
   'caution.charcoal-dust': 'Charcoal dust harms lungs and can burn. Wet charcoal before you crush or carry it.',
+  'caution.charcoal-making':
+    'Charcoal is burnt in the open only, never indoors: its fumes hold carbon monoxide, which kills. Ask first whether burning is allowed. Dry wood, 5 m cleared all round, water and a shovel at hand, eyes covered. Drench it, spread it, look again next day; keep it outdoors for two days until it is cold.',
   'caution.treated-wood':
     'Never treated, painted or glued wood, nor its ash, nor coal ash: their metals stay in the soil.',
   'caution.doubtful-ground':

@@ -1,6 +1,7 @@
 import { apiEn } from './api.ts';
 import { bedDeskEn } from './bed-desk.ts';
 import { calculationsEn } from './calculations.ts';
+import { charEn } from './char.ts';
 import { clausesEn } from './clauses.ts';
 import { cliEn } from './cli.ts';
 import { limeEn } from './lime.ts';
@@ -16,6 +17,7 @@ export const deskEn: typeof apiEn &
   typeof bedDeskEn &
   typeof calculationsEn &
   typeof clausesEn &
+  typeof charEn &
   typeof cliEn &
   typeof limeEn &
   typeof needsEn &
@@ -28,6 +30,7 @@ export const deskEn: typeof apiEn &
   ...bedDeskEn,
   ...calculationsEn,
   ...clausesEn,
+  ...charEn,
   ...cliEn,
   ...limeEn,
   ...needsEn,

@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import type { Register } from '../../register.ts';
 import { bedBudgetCommand } from './budget.ts';
+import { bedChar } from './char.ts';
 import { bedLime } from './lime.ts';
 import { bedShow } from './show.ts';
 import { bedTest } from './soil-test.ts';
@@ -94,4 +95,15 @@ export function registerBed(bed: Command, register: Register): void {
     .option('--area <area>', say('cli.bed.lime.area'))
     .option('--crops <crops...>', say('cli.bed.lime.crops'))
     .action((options) => run(options, async (session) => bedLime(options, session)));
+
+  under(bed, 'char', 'cli.bed.char')
+    .argument('[charcoal]', say('cli.bed.char.charcoal'))
+    .option('--area <area>', say('cli.bed.char.area'))
+    .option('--depth <depth>', say('cli.bed.char.depth'))
+    .option('--mix <volume>', say('cli.bed.char.mix'))
+    .option('--soil <soil>', say('cli.bed.char.soil'))
+    .option('--ph <figure>', say('cli.bed.char.ph'))
+    .option('--weighs <grams>', say('cli.bed.char.weighs'))
+    .option('--charged', say('cli.bed.char.charged'))
+    .action((charcoal, options) => run(options, async (session) => bedChar(charcoal, options, session)));
 }

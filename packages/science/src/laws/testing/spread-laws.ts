@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { classIds } from '../../bed/budget-parameters.ts';
+import { charBlend } from '../../bed/char/char-blend.ts';
+import { charSoils } from '../../bed/char/parameters.ts';
 import { limeRate, limeStuffs, textureIds } from '../../bed/lime-rate.ts';
 import { shareOut } from '../../bed/share-out.ts';
 import { soilMethods, soilTestRead } from '../../bed/soil-test.ts';
@@ -100,6 +102,40 @@ export const spreadLaws: Readonly<Record<string, LawsOf>> = {
         expects: ([less, greater]) => {
           const grade = (answer: typeof less): number => classIds.indexOf(answer?.figures[0]?.taken ?? 'low');
           expectNoLess(grade(greater), grade(less), 'class');
+        },
+      }),
+    ],
+  },
+  'char-blend': {
+    scale: scaleLaw(charBlend, {
+      says: 'so many times the bed and the charcoal is as much on each square metre, and takes so many times the charge',
+      cases: fc.record({
+        charcoal_L: fc.double({ min: 1, max: 1000, noNaN: true }),
+        bed: fc.record({ area_m2: fc.double({ min: 1, max: 100, noNaN: true }) }),
+        soil: fc.constantFrom(...charSoils),
+      }),
+      times: (input, by) => ({
+        ...input,
+        charcoal_L: Number(input.charcoal_L) * by,
+        ...(input.bed !== undefined && { bed: { ...input.bed, area_m2: input.bed.area_m2 * by } }),
+      }),
+    }),
+    others: [
+      law(charBlend, {
+        says: 'more charcoal on a bed is never less on a hectare nor less to charge, and never falls back below the trials',
+        cases: fc.tuple(
+          fc.double({ min: 1, max: 1000, noNaN: true }),
+          fc.double({ min: 0, max: 1000, noNaN: true }),
+          fc.double({ min: 1, max: 30, noNaN: true }),
+        ),
+        inputs: ([charcoal_L, more, area_m2]) =>
+          [charcoal_L, charcoal_L + more].map((litres) => ({ charcoal_L: litres, bed: { area_m2 } })),
+        expects: ([less, greater]) => {
+          const order = ['below', 'within', 'above'];
+          const nan = Number.NaN;
+          expectNoLess(greater?.dose.rate_tPerHa?.p50 ?? nan, less?.dose.rate_tPerHa?.p50 ?? nan, 'rate');
+          expectNoLess(greater?.charge.urine_L.p50 ?? nan, less?.charge.urine_L.p50 ?? nan, 'urine');
+          expectNoLess(order.indexOf(greater?.stands ?? ''), order.indexOf(less?.stands ?? ''), 'stands');
         },
       }),
     ],
