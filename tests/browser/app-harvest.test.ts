@@ -44,4 +44,22 @@ describe('from spreading to harvest', () => {
     expect(errors.filter((error) => !error.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
     await close();
   });
+
+  journey('holds a heap of the demo against each rule, and asks what no log shows', async () => {
+    const { page, errors, close } = await openPhone(browser);
+    await page.goto(served.address);
+    await page.getByText('Look round Quarry Lane').click();
+    await page.getByRole('link', { name: 'Heaps' }).click();
+    await page.locator('.heap-lines a').first().click();
+    await page.getByRole('link', { name: 'What each rule says' }).click();
+    await page.getByText('Until it meets a rule that binds you it counts as raw manure').waitFor();
+    // It was never turned yet: no usual rule means it.
+    expect(await answer(page)).toContain('falls under none of the usual rules');
+    await page.getByRole('radio', { name: 'turned', exact: true }).check({ force: true });
+    await page.getByText('No rule is met yet').waitFor();
+    expect(await page.locator('.lines li').count()).toBeGreaterThan(5);
+    expect(await page.locator('main').textContent()).toContain('ask your own authority');
+    expect(errors).toEqual([]);
+    await close();
+  });
 });

@@ -163,7 +163,7 @@ function verdictOf(heap: Heap, at: string, holding: Holding, draws: Draws): Reco
   const log = heapLog(holding, heap, at);
   const input = check<SanitationInput>(sanitationCheck.input, { log });
   const found = input.ok ? sanitationCheck.run(input.value, { draws }) : input;
-  return { ...places, report: found.ok ? sanitationReport(log, found.value, null) : null };
+  return { ...places, report: found.ok ? sanitationReport(log, found.value, null, at.slice(0, 10)) : null };
 }
 
 function isSound(checked: CheckReport): boolean {

@@ -26,7 +26,12 @@ const verdictOf = (log: SanitationLog, rule: string): string | undefined =>
   judged(log).rules.find((one) => one.rule === rule)?.verdict;
 
 function told(log: SanitationLog): string {
-  const { answer, counts, rules, notes } = sanitationReport(log, judged(log), null);
+  const { answer, counts, rules, notes } = sanitationReport(
+    log,
+    judged(log),
+    null,
+    log.readings[0]?.day ?? '2026-01-01',
+  );
   return [answer, counts, ...rules, ...notes].map((said) => us.tell(said)).join('\n');
 }
 

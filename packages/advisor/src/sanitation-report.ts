@@ -2,6 +2,7 @@ import {
   bearsOnGardens,
   type CautionId,
   type ColdSkin,
+  type Day,
   type Demand,
   type RuleVerdict,
   type SanitationCheck,
@@ -29,12 +30,21 @@ export interface SkinFound {
   readonly dome: ColdSkin;
 }
 
-/** The answer of `sanitation-check` in sentences. */
-export function sanitationReport(log: SanitationLog, found: SanitationCheck, skin: SkinFound | null): SanitationReport {
+/**
+ * The answer of `sanitation-check` in sentences.
+ *
+ * @param today a day that could have been full before it is not promised
+ */
+export function sanitationReport(
+  log: SanitationLog,
+  found: SanitationCheck,
+  skin: SkinFound | null,
+  today: Day,
+): SanitationReport {
   const meant = found.rules.filter(({ verdict }) => verdict !== 'not-meant');
   const others = found.rules.filter(({ demands }) => demands.some(({ why }) => why === 'not-this-way'));
   return {
-    answer: answerOf(log, meant),
+    answer: answerOf(log, meant, today),
     counts: sayOf('sanitation.counts', found.countsAs),
     rules: [
       ...meant.map(lineOf),
@@ -52,7 +62,7 @@ export function sanitationReport(log: SanitationLog, found: SanitationCheck, ski
 
 const nameOf = ({ rule }: RuleVerdict): Saying => sayOf('sanitation.rule', rule);
 
-function answerOf(log: SanitationLog, meant: readonly RuleVerdict[]): Saying {
+function answerOf(log: SanitationLog, meant: readonly RuleVerdict[], today: Day): Saying {
   const met = meant.filter(({ verdict }) => verdict === 'met');
   const bearing = met.filter(({ rule }) => bearsOnGardens(rule));
   if (bearing.length > 0) return say('sanitation.answer.met', { rules: bearing.map(nameOf) });
@@ -65,7 +75,7 @@ function answerOf(log: SanitationLog, meant: readonly RuleVerdict[]): Saying {
     .toSorted((a, b) => Number(b.canStill) - Number(a.canStill) || open(a).length - open(b).length);
   if (nearest === undefined) return say('sanitation.answer.unturned');
   const places = { rule: nameOf(nearest), missing: missingOf(nearest) };
-  return nearest.earliest_day === undefined
+  return nearest.earliest_day === undefined || nearest.earliest_day < today
     ? say('sanitation.answer.nearest', places)
     : say('sanitation.answer.nearest-earliest', { ...places, day: dayWords(nearest.earliest_day) });
 }

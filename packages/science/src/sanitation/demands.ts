@@ -154,7 +154,9 @@ export function weeksDemand({ weeks: asked }: RuleSet, log: SanitationLog): read
 export function peakDemand({ peak: asked }: RuleSet, log: SanitationLog): readonly Demand[] {
   if (asked === undefined) return [];
   const above = log.readings.filter(
-    ({ temp_degC, day }) => temp_degC > asked.above_degC && (log.lastRaw_day === undefined || day > log.lastRaw_day),
+    ({ temp_degC, day }) =>
+      (asked.orMore === true ? temp_degC >= asked.above_degC : temp_degC > asked.above_degC) &&
+      (log.lastRaw_day === undefined || day > log.lastRaw_day),
   );
   const held_h = Math.max(0, ...above.map(({ held_h: hours = 0 }) => hours));
   const more = { have: held_h, want: asked.hours, at_degC: asked.above_degC };

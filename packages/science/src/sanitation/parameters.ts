@@ -13,11 +13,17 @@ export const ruleIds = [
   'us-sludge-older-turned',
   'us-sludge-lesser',
   'california-turned',
+  'california-static',
   'eu-fertiliser',
+  'eu-processed-manure',
   'germany-2012',
+  'germany-pasteurised',
   'germany-1998',
+  'germany-1998-closed',
   'france-turned',
+  'france-static',
   'uk-catering-turned',
+  'uk-standard',
   'canada-turned',
   'canada-static',
 ] as const;
@@ -65,7 +71,8 @@ export interface RuleSet extends Citation {
   readonly moisture?: Citation & { readonly least_pctWet: number };
   readonly curing?: Citation & { readonly below_degC: number };
   readonly weeks?: Citation & { readonly least: number };
-  readonly peak?: Citation & { readonly above_degC: number; readonly hours: number };
+  /** With `orMore` its own degree counts as well. */
+  readonly peak?: Citation & { readonly above_degC: number; readonly hours: number; readonly orMore?: boolean };
 }
 
 type Figure = Citation & { readonly value: number };

@@ -308,6 +308,7 @@ export const appEn = {
   'app.heap.did.watered': 'Watered',
   'app.heap.did.fed': 'Fed',
   'app.heap.did.covered': 'Covered',
+  'app.heap.rules': 'What each rule says',
   'app.heap.did.ready': 'Ready',
   'app.heap.did.spread': 'Spread it',
   'app.heap.did.note': 'A note',

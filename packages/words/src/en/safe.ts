@@ -2,7 +2,7 @@
 export const safeEn = {
   'cli.safe': 'Is it safe: what the rules ask of a log, of a spreading, and of what goes in.',
   'cli.safe.harvest': 'How long from spreading to harvest, by each rule, and the earliest day.',
-  'cli.safe.harvest.crop': 'how what is eaten meets the soil: touches, splash, clear or not-eaten',
+  'cli.safe.harvest.crop': 'a crop, or how what is eaten meets the soil: touches, splash, clear or not-eaten',
   'cli.safe.harvest.put':
     'what was put on: raw-manure (if not said), unproven-compost, proven-compost, plant-compost, plant-stuff, worm-castings, leachate, manure-tea, compost-tea, ash-or-char, human-or-pet-waste',
   'cli.safe.harvest.spread': 'day of spreading, such as 2026-03-01 or "3 weeks ago"',

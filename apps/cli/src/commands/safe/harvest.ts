@@ -1,7 +1,9 @@
-import { intervalReport } from '@loamwright/advisor';
+import { cropNamed, intervalReport } from '@loamwright/advisor';
 import { localDate } from '@loamwright/daybook';
 import {
+  allCrops,
   bad,
+  type ContactId,
   check,
   contactIds,
   createDraws,
@@ -13,6 +15,7 @@ import {
   type LayId,
   type Outcome,
   putIds,
+  type SoilContact,
   type Tea,
 } from '@loamwright/science';
 import type { Answer } from '../../answer.ts';
@@ -38,7 +41,7 @@ export interface SafeHarvestOptions {
 
 /** `loamwright safe harvest`: whether a day of harvest will do after a spreading, and which is the earliest. */
 export function safeHarvest(crop: string, options: SafeHarvestOptions, session: Session): Outcome<Answer> {
-  const contact = readOneOf(crop, contactIds, 'crop');
+  const contact = readContact(crop, session);
   const put = readOneOf(options.put ?? 'raw-manure', putIds, '--put');
   const tea = readTea(options);
   const rules = readRules(options.rules);
@@ -75,6 +78,24 @@ export function safeHarvest(crop: string, options: SafeHarvestOptions, session: 
   ].join('\n\n');
   return good({ value: { input: input.value, ...found.value }, text });
 }
+
+const contactOf = { yes: 'touches', splash: 'splash', no: 'clear' } as const satisfies Record<SoilContact, ContactId>;
+
+/**
+ * How what is eaten meets the soil, or a crop whose way the tables know; one that they don't know is taken as touching, which
+ * waits longest. Problem: `not-one-of`.
+ */
+function readContact(typed: string, { speaker }: Session): Outcome<ContactId> {
+  const read = readOneOf(typed, contactIds, 'crop');
+  if (read.ok) return read;
+  const named = cropNamed(typed.slice(0, 60), speaker);
+  const crop = 'id' in named ? allCrops.find(({ id }) => id === named.id) : undefined;
+  if (crop === undefined)
+    return bad(...read.problems.map((one) => ({ ...one, wanted: `${one.wanted}, ${CROP_EXAMPLES}` })));
+  return good(crop.soilContact === undefined ? 'touches' : contactOf[crop.soilContact]);
+}
+
+const CROP_EXAMPLES = 'or a crop: lettuce, sweet corn';
 
 /** Sprayed or poured over leaves where that was said; worked in where a day of it was told or none of spreading; else on top. */
 function layOf({ onLeaves, workedIn, spread }: SafeHarvestOptions): LayId {

@@ -124,7 +124,7 @@ function told(
   const found = sanitationCheck.run(input.value, { draws });
   const skin = skinOf(wide, log.turned.length, session);
   if (!found.ok || !skin.ok) return bad(...allOf(found, skin));
-  const report = sanitationReport(log, found.value, skin.value);
+  const report = sanitationReport(log, found.value, skin.value, today(session));
   return good({
     value: { input: input.value, ...found.value, ...(skin.value !== null && { coldSkin: skin.value }) },
     text: reportText(report, session),

@@ -7,6 +7,7 @@ import { HeapPage } from './HeapPage.tsx';
 import { LogCovered, LogNote, LogTurned, LogWatered } from './log/LogActs.tsx';
 
 const LogReading = lazy(() => import('./log/LogReading.tsx'));
+const SafeHeap = lazy(() => import('./SafeHeap.tsx'));
 const SpreadHeap = lazy(() => import('./SpreadHeap.tsx'));
 const LogReady = lazy(() => import('./log/LogReady.tsx'));
 const LogFed = lazy(() => import('./log/LogFed.tsx'));
@@ -44,6 +45,8 @@ export default function HeapAt({ heap: id, page }: Properties): ReactNode {
       return <LogCovered heap={heap} />;
     case 'ready':
       return <LogReady heap={heap} />;
+    case 'safe':
+      return <SafeHeap heap={heap} />;
     case 'spread':
       return <SpreadHeap heap={heap} />;
     case 'note':

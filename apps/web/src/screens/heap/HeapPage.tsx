@@ -84,6 +84,11 @@ export function HeapPage({ heap }: { readonly heap: Heap }): ReactNode {
         {report.safety.map((said) => (
           <p key={said.key}>{speaker.tell(said)}</p>
         ))}
+        <p>
+          <a className="word" href={to('heap', heap.id, 'safe')}>
+            {speaker.say('app.heap.rules')}
+          </a>
+        </p>
       </section>
       <Made report={report} />
       <Cautions ids={report.cautions} />

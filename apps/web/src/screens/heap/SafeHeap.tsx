@@ -1,0 +1,148 @@
+import '@loamwright/words/later';
+import { heapLog, methodOf, type SanitationReport, type SkinFound, sanitationReport } from '@loamwright/advisor';
+import { type Heap, type Holding, localDate } from '@loamwright/daybook';
+import {
+  check,
+  coldSkin,
+  type HeapMethod,
+  heapMethods,
+  likely,
+  type Outcome,
+  type SanitationInput,
+  type SanitationLog,
+  sanitationCheck,
+} from '@loamwright/science';
+import { type ReactNode, useMemo, useState } from 'react';
+import { sayProblem } from '../../keep/not-written.ts';
+import { now, zone } from '../../keep/time.ts';
+import { useBook } from '../../keep/useBook.ts';
+import { needs } from '../../mix/needs.ts';
+import { Cautions } from '../../parts/Cautions.tsx';
+import { Choices } from '../../parts/Choices.tsx';
+import { Page } from '../../shell/Page.tsx';
+import { to } from '../../shell/route.ts';
+import { useSpeaker } from '../../shell/words.tsx';
+
+const curings = ['not-said', 'warm', 'cool'] as const;
+type Curing = (typeof curings)[number];
+const throughs = ['not-said', 'all'] as const;
+type Through = (typeof throughs)[number];
+
+/** What each rule says of the heap's log, and what is missing. */
+export default function SafeHeap({ heap }: { readonly heap: Heap }): ReactNode {
+  const speaker = useSpeaker();
+  const { holding } = useBook().leaf;
+  const [method, setMethod] = useState<HeapMethod>(methodOf(holding, heap));
+  const [curing, setCuring] = useState<Curing>('not-said');
+  const [through, setThrough] = useState<Through>('not-said');
+  const found = useMemo(
+    () => reportOf(heap, holding, { method, curing, through }),
+    [heap, holding, method, curing, through],
+  );
+  return (
+    <Page
+      question={speaker.say('safePage.question', { heap: heap.name })}
+      act={{ text: speaker.say('safePage.read'), href: to('heap', heap.id, 'reading') }}
+    >
+      {found.ok ? (
+        <>
+          <p className="answer">{speaker.tell(found.value.answer)}</p>
+          <p>{speaker.tell(found.value.counts)}</p>
+        </>
+      ) : (
+        <p className="answer" role="alert">
+          {found.problems.map((problem) => speaker.tell(sayProblem(problem))).join(' ')}
+        </p>
+      )}
+      <div className="stack">
+        <Choices
+          legend={speaker.say('safePage.method')}
+          options={heapMethods.map((value) => ({ value, text: speaker.say(`safePage.method.${value}`) }))}
+          value={method}
+          onChange={setMethod}
+        />
+        <Choices
+          legend={speaker.say('safePage.through')}
+          options={throughs.map((value) => ({ value, text: speaker.say(`safePage.through.${value}`) }))}
+          value={through}
+          onChange={setThrough}
+        />
+        <Choices
+          legend={speaker.say('safePage.curing')}
+          options={curings.map((value) => ({ value, text: speaker.say(`safePage.curing.${value}`) }))}
+          value={curing}
+          onChange={setCuring}
+        />
+      </div>
+      {found.ok && <Rules report={found.value} />}
+    </Page>
+  );
+}
+
+function Rules({ report }: { readonly report: SanitationReport }): ReactNode {
+  const speaker = useSpeaker();
+  const told = report.rules.map((said) => speaker.tell(said));
+  return (
+    <>
+      {report.notes
+        .map((said) => speaker.tell(said))
+        .map((line) => (
+          <p key={line} className="small">
+            {line}
+          </p>
+        ))}
+      <section className="section">
+        <h2>{speaker.say('safePage.rules')}</h2>
+        <ul className="lines small">
+          {told.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </section>
+      <p>
+        <a className="word" href={to('harvest')}>
+          {speaker.say('safePage.harvest')}
+        </a>
+      </p>
+      <Cautions ids={report.cautions} />
+    </>
+  );
+}
+
+interface Said {
+  readonly method: HeapMethod;
+  readonly curing: Curing;
+  readonly through: Through;
+}
+
+function reportOf(heap: Heap, holding: Holding, said: Said): Outcome<SanitationReport> {
+  const instant = now();
+  const today = localDate(instant, zone()) ?? instant.slice(0, 10);
+  const kept = heapLog(holding, heap, instant, said.method);
+  const log: SanitationLog = {
+    ...kept,
+    ...(said.through === 'all' && { allMaterial: true }),
+    ...(said.curing !== 'not-said' && {
+      curing: { from_day: kept.readings.at(-1)?.day ?? today, asWarmAsAir: said.curing === 'cool' },
+    }),
+  };
+  const input = check<SanitationInput>(sanitationCheck.input, { log });
+  const found = input.ok ? sanitationCheck.run(input.value, needs) : input;
+  return found.ok
+    ? { ok: true, value: sanitationReport(log, found.value, skinOf(heap, holding, log.turned.length), today) }
+    : found;
+}
+
+/** The cold skin of the heap as a long heap and as a dome; null where nobody knows how wide it is. */
+function skinOf(heap: Heap, holding: Holding, turns: number): SkinFound | null {
+  const width = heap.built?.body.size?.width_m ?? holding.bays.get(heap.bay ?? '')?.setUp.body.width_m;
+  if (width === undefined) return null;
+  const width_m = likely(width);
+  const shaped = (shape: 'long-heap' | 'dome') => {
+    const input = check(coldSkin.input, { shape, radius_m: width_m / 2, turns });
+    return input.ok ? coldSkin.run(input.value, needs) : input;
+  };
+  const long = shaped('long-heap');
+  const dome = shaped('dome');
+  return long.ok && dome.ok ? { width_m, turns, long: long.value, dome: dome.value } : null;
+}
