@@ -69,7 +69,8 @@ export const bedEn = {
     'Salts come to about {salts, number} dS/m ({low, number} to {high, number}) in a saturated extract; {crop} bear {most, number}. Under it: {chance}.',
   'budget.salts.plain':
     'Salts come to about {salts, number} dS/m ({low, number} to {high, number}) in a saturated extract. No limit is published for these crops.',
-  'budget.salts.guessed': 'Nobody measured the salts of this soil, so that is a first estimate.',
+  'budget.salts.guessed':
+    'Nobody measured the salts of this soil, so that is a first estimate. Ask the lab by which method: 1:5 or 1:2 of soil to water reads lower than a saturated extract.',
   'budget.pH.untested': 'These crops want a pH of {low, number} to {high, number}; nobody measured it.',
   'budget.pH.below': 'The pH is below the {low, number} to {high, number} that these crops want.',
   'budget.pH.within': 'The pH is within the {low, number} to {high, number} that these crops want.',

@@ -54,6 +54,10 @@ export const beliefsEn = {
   'belief.evidence.fair': 'the evidence is fair',
   'belief.evidence.weak': 'the evidence is weak',
   'belief.evidence.none': 'common practice, no source',
+  'belief.manure-a-hundred-feet.says':
+    'That manure must lie 100 ft from a well is law in some places and not in others: printed distances run from 100 ft (30 m) in Nevada and Indiana and 150 ft (46 m) in Michigan to 200 ft (61 m). Ask your own county or water authority. Test the well for coliforms and nitrate now, after rain and yearly, and look at its head: until it is tested, give infants no water of it.',
+  'belief.rats-want-meat.says':
+    'Rats come to a bin without meat or dairy too (common practice, no source). Stop the food first, trap, look for holes and a nest, and empty it; then set it on mesh of 13 mm or finer, under and all round, and cover every feed 5 to 10 cm deep. Wear gloves, for droppings carry disease, and follow your bylaw on rats and poison.',
 } as const;
 
 /** A belief as it is held, and what else a person may call it when looking it up. */
@@ -140,5 +144,13 @@ export const beliefsHeldEn: Readonly<Record<string, BeliefHeld>> = {
   'more-compost-is-better': {
     held: 'The more compost a bed has, the better.',
     words: 'bed, too much, organic matter, salts, phosphorus, peppers',
+  },
+  'manure-a-hundred-feet': {
+    held: 'The law keeps manure 100 ft from a well.',
+    words: 'well, water, distance, setback, nitrate, coliforms, shed, neighbour, manure',
+  },
+  'rats-want-meat': {
+    held: 'Rats come only where meat or dairy goes in.',
+    words: 'rats, mice, vermin, nest, bin, mesh, meat, dairy, kitchen scraps',
   },
 };
