@@ -34,6 +34,15 @@ describe('the daybook as sentences', () => {
     );
   });
 
+  it('tells a unit by its symbol, also where a device kept its id', () => {
+    const writer = testWriter();
+    writer.write('heap-built', 'heap', { name: 'Heap', layers });
+    for (const unit of ['degC', '°C'])
+      writer.write('reading', 'heap', { temp_degC: 61 }, { entered: { '/temp_degC': { amount: 61, unit } } });
+    const typed = lines(writer.entries).flatMap((line) => line.typed.map((one) => us.tell(one)));
+    expect(typed).toEqual(['as typed: 61 °C', 'as typed: 61 °C']);
+  });
+
   it('has a sentence for every kind', () => {
     const known: Readonly<Record<KindId, true>> = Object.fromEntries(
       Object.keys(kinds).map((kind) => [kind, true]),

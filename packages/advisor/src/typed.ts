@@ -1,5 +1,6 @@
 import type { Entered, Entry, LayerPut } from '@loamwright/daybook';
 import { likely, measureById, type Quantity } from '@loamwright/science';
+import { allUnits, unitTable } from '@loamwright/units';
 import type { Place } from '@loamwright/words';
 import { measured } from './measured.ts';
 import { mass } from './saying.ts';
@@ -8,7 +9,13 @@ import { mass } from './saying.ts';
 export function typedAmount(entered: Entered): Place {
   const { amount, unit, words } = entered;
   if (amount === undefined || unit === undefined) return words ?? String(amount ?? '');
-  return measureById(unit) === undefined ? `${amount} ${unit}` : measured(unit, amount);
+  return measureById(unit) === undefined ? `${amount} ${symbolOf(unit)}` : measured(unit, amount);
+}
+
+/** Some devices keep the id of a unit (`degC`) in place of what was typed. */
+function symbolOf(unit: string): string {
+  const known = allUnits.find((id) => id === unit);
+  return known === undefined ? unit : unitTable[known].symbol;
 }
 
 /** A mass as the person gave it, in buckets or bales; else in kilograms or pounds. */

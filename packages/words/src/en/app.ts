@@ -302,6 +302,7 @@ export const appEn = {
   'app.heap.checks': 'What would narrow it',
   'app.heap.made': 'What it is made of',
   'app.heap.layers': 'Layer by layer',
+  'app.heap.record': 'The record of this heap, to print',
   'app.heap.safety': 'Is it safe?',
   'app.heap.did': 'Something else was done',
   'app.heap.did.turned': 'Turned',

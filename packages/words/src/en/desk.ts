@@ -6,7 +6,6 @@ import { clausesEn } from './clauses.ts';
 import { cliEn } from './cli.ts';
 import { limeEn } from './lime.ts';
 import { needsEn } from './needs.ts';
-import { recordEn } from './record.ts';
 import { ripeEn } from './ripe.ts';
 import { safeEn } from './safe.ts';
 import { serverEn } from './server.ts';
@@ -21,7 +20,6 @@ export const deskEn: typeof apiEn &
   typeof cliEn &
   typeof limeEn &
   typeof needsEn &
-  typeof recordEn &
   typeof ripeEn &
   typeof safeEn &
   typeof serverEn &
@@ -34,7 +32,6 @@ export const deskEn: typeof apiEn &
   ...cliEn,
   ...limeEn,
   ...needsEn,
-  ...recordEn,
   ...ripeEn,
   ...safeEn,
   ...serverEn,

@@ -4,6 +4,7 @@ import { cropsEn } from './crops.ts';
 import { inputsEn } from './inputs.ts';
 import { intervalEn } from './interval.ts';
 import { measureNextEn } from './measure-next.ts';
+import { recordEn } from './record.ts';
 import { sanitationEn } from './sanitation.ts';
 import { soilTestEn } from './soil-test.ts';
 import { spreadEn } from './spread.ts';
@@ -14,6 +15,7 @@ type Later = typeof bedEn &
   typeof inputsEn &
   typeof intervalEn &
   typeof measureNextEn &
+  typeof recordEn &
   typeof sanitationEn &
   typeof soilTestEn &
   typeof spreadEn;
@@ -29,6 +31,7 @@ export const laterEn: Later = {
   ...inputsEn,
   ...intervalEn,
   ...measureNextEn,
+  ...recordEn,
   ...sanitationEn,
   ...soilTestEn,
   ...spreadEn,

@@ -25,10 +25,11 @@ export const recordEn = {
   'record.verdict.none': 'Its log can’t be judged.',
   'record.verdicts.none': 'No heap was spread on it.',
 
-  'cli.safe.record':
-    'The record of one heap or bed, to print or hand on: all that was written, by whom, what was corrected, what the rules say, and the daybook’s check.',
-  'cli.safe.record.name': 'the heap or bed, by its name',
-  'cli.safe.record.as': 'text (if not said), csv or json',
-  'cli.safe.record.out': 'file to write; without it, it is printed',
-  'cli.safe.record.done': 'Written to {file}: {count, plural, one {# entry} other {# entries}} of {name}.',
+  'record.question': '{name}: what was written down?',
+  'record.answer.sound':
+    '{count, plural, =0 {Nothing} one {# line} other {# lines}} of the daybook, as written: nothing is changed or missing.',
+  'record.answer.unsound':
+    '{count, plural, =0 {Nothing} one {# line} other {# lines}} of the daybook. Not all of the daybook is as it was written; see below.',
+  'record.print': 'Print it',
+  'record.reading': 'Every line is read again.',
 } as const;

@@ -59,4 +59,11 @@ export const safeEn = {
   'cli.safe.beans.controlsHurt': 'the pots of potting mix alone are hurt as well',
   'cli.safe.beans.weeks': 'weeks since sowing; 3 if not said',
   'cli.safe.beans.parts': 'parts of the suspect stuff to one of potting mix; 2 if not said',
+
+  'cli.safe.record':
+    'The record of one heap or bed, to print or hand on: all that was written, by whom, what was corrected, what the rules say, and the daybook’s check.',
+  'cli.safe.record.name': 'the heap or bed, by its name',
+  'cli.safe.record.as': 'text (if not said), csv or json',
+  'cli.safe.record.out': 'file to write; without it, it is printed',
+  'cli.safe.record.done': 'Written to {file}: {count, plural, one {# entry} other {# entries}} of {name}.',
 } as const;

@@ -15,6 +15,7 @@ import { openSheet, to, useRoute } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import { NoMix } from '../mix/NoMix.tsx';
 import { BuiltSheet } from './BuiltSheet.tsx';
+import '../../look/paper.css';
 import './card.css';
 
 /** Live stuff that starts a heap. */

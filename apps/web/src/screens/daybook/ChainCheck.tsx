@@ -2,6 +2,7 @@ import type { CheckReport } from '@loamwright/daybook';
 import { type ReactNode, useState } from 'react';
 import type { Book } from '../../keep/book.ts';
 import { useSpeaker } from '../../shell/words.tsx';
+import { checkFindings } from './check-findings.ts';
 
 /** Reads every entry again and works out every sum anew: was anything changed, is anything missing? */
 export function ChainCheck({ book }: { readonly book: Book }): ReactNode {
@@ -12,21 +13,7 @@ export function ChainCheck({ book }: { readonly book: Book }): ReactNode {
     setFailed(false);
     book.look((keeping) => keeping.check()).then(setReport, () => setFailed(true));
   };
-  const findings =
-    report === null
-      ? []
-      : [
-          { key: 'app.check.changed' as const, count: report.changed.length },
-          { key: 'app.check.gaps' as const, count: report.gaps.length },
-          { key: 'app.check.breaks' as const, count: report.breaks.length },
-          { key: 'app.check.doubled' as const, count: report.doubled.length },
-          { key: 'app.check.conflicts' as const, count: report.conflicts.length },
-          { key: 'app.check.unreadable' as const, count: report.unreadable.length },
-          {
-            key: 'app.check.attachments' as const,
-            count: report.attachmentsChanged.length + report.attachmentsMissing.length,
-          },
-        ].filter(({ count }) => count > 0);
+  const findings = report === null ? [] : checkFindings(report);
   return (
     <section className="section">
       <h2>{speaker.say('app.check.title')}</h2>

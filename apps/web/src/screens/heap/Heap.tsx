@@ -10,6 +10,7 @@ const LogReading = lazy(() => import('./log/LogReading.tsx'));
 const SafeHeap = lazy(() => import('./SafeHeap.tsx'));
 const SpreadHeap = lazy(() => import('./SpreadHeap.tsx'));
 const LogReady = lazy(() => import('./log/LogReady.tsx'));
+const RecordPage = lazy(() => import('./record/RecordPage.tsx'));
 const LogFed = lazy(() => import('./log/LogFed.tsx'));
 
 interface Properties {
@@ -49,6 +50,8 @@ export default function HeapAt({ heap: id, page }: Properties): ReactNode {
       return <SafeHeap heap={heap} />;
     case 'spread':
       return <SpreadHeap heap={heap} />;
+    case 'record':
+      return <RecordPage of={{ type: 'heap', id: heap.id }} />;
     case 'note':
       return <LogNote heap={heap} />;
     default:

@@ -91,6 +91,11 @@ export function HeapPage({ heap }: { readonly heap: Heap }): ReactNode {
         </p>
       </section>
       <Made report={report} />
+      <p>
+        <a className="word" href={to('heap', heap.id, 'record')}>
+          {speaker.say('app.heap.record')}
+        </a>
+      </p>
       <Cautions ids={report.cautions} />
       <TouchedQuantity report={report} />
     </Page>
