@@ -13,6 +13,7 @@ export {
   bedReport,
   bedsOverview,
 } from './bed-report.ts';
+export { buildUpReport, soilCarbonReport } from './bed-years-report.ts';
 export type { BeliefSaid } from './belief-words.ts';
 export { baySize } from './bin-layers.ts';
 export type { PartWords } from './blend-words.ts';

@@ -77,7 +77,8 @@ export function cropWants(given: BedCrop, index: number, soil: SoilTest, draws: 
   });
 }
 
-function harvestOf(given: BedCrop, crop: Crop, area_m2: Float64Array, draws: Draws): Float64Array {
+/** What is harvested, tonnes, draw by draw. */
+export function harvestOf(given: BedCrop, crop: Crop, area_m2: Float64Array, draws: Draws): Float64Array {
   const usual = (crop.yield_tPerHa?.typical ?? 0) * (KG_PER_T / M2_PER_HA);
   const yield_kgPerM2 =
     given.yield_kgPerM2 ??
@@ -87,7 +88,7 @@ function harvestOf(given: BedCrop, crop: Crop, area_m2: Float64Array, draws: Dra
 }
 
 /** What a tonne of harvest holds; a herb without figures of its own takes those of its family. */
-function removalOf(crop: Crop): NonNullable<Crop['removal']> {
+export function removalOf(crop: Crop): NonNullable<Crop['removal']> {
   const found =
     crop.removal ?? allCrops.find(({ family, removal }) => family === crop.family && removal !== undefined)?.removal;
   if (found === undefined) throw new RangeError(`${crop.id}: no removal in its family`);

@@ -7,6 +7,8 @@ import { shareOut } from './share-out.ts';
 import { soilTestRead } from './soil-test.ts';
 import { spreadDepth } from './spread-depth.ts';
 import { spreadRate } from './spread-rate.ts';
+import { buildUp } from './years/build-up.ts';
+import { soilCarbon } from './years/soil-carbon.ts';
 
 /** The calculations about what goes on beds. */
 export const bedCalculations: readonly ListedCalculation[] = [
@@ -18,6 +20,8 @@ export const bedCalculations: readonly ListedCalculation[] = [
   listed(soilTestRead),
   listed(limeRate),
   listed(charBlend),
+  listed(soilCarbon),
+  listed(buildUp),
 ];
 
 export { availableNitrogen } from './available-nitrogen.ts';
@@ -81,3 +85,16 @@ export {
   type SpreadRate,
   type SpreadRateInput,
 } from './spread-rate-io.ts';
+export {
+  type BuildUp,
+  type BuildUpAct,
+  type BuildUpInput,
+  type BuildUpWay,
+  type BuiltUp,
+  buildUp,
+} from './years/build-up.ts';
+export { type SoilTextureId, soilTextureIds } from './years/carbon-parameters.ts';
+export type { YearlyCrop } from './years/harvests.ts';
+export { soilCarbon } from './years/soil-carbon.ts';
+export type { CarbonNote, SoilCarbon, SoilCarbonInput } from './years/soil-carbon-io.ts';
+export type { Yearly } from './years/yearly-plan.ts';

@@ -1,5 +1,6 @@
 import { apiEn } from './api.ts';
 import { bedDeskEn } from './bed-desk.ts';
+import { bedYearsEn } from './bed-years.ts';
 import { calculationsEn } from './calculations.ts';
 import { charEn } from './char.ts';
 import { clausesEn } from './clauses.ts';
@@ -14,6 +15,7 @@ import { sizeEn } from './size.ts';
 /** What only the command line, the server and the written pages say. The app is built without it (`no-desk.ts`). */
 export const deskEn: typeof apiEn &
   typeof bedDeskEn &
+  typeof bedYearsEn &
   typeof calculationsEn &
   typeof clausesEn &
   typeof charEn &
@@ -26,6 +28,7 @@ export const deskEn: typeof apiEn &
   typeof sizeEn = {
   ...apiEn,
   ...bedDeskEn,
+  ...bedYearsEn,
   ...calculationsEn,
   ...clausesEn,
   ...charEn,

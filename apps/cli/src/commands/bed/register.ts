@@ -6,6 +6,7 @@ import { bedLime } from './lime.ts';
 import { bedShow } from './show.ts';
 import { bedTest } from './soil-test.ts';
 import { bedHarvest, bedPut, bedSet, bedSow } from './write.ts';
+import { bedYears } from './years.ts';
 
 /** What a bed is, has and had: for every command that asks how much goes on it. */
 export function bedOptions(on: Command, say: Register['say']): Command {
@@ -106,4 +107,16 @@ export function registerBed(bed: Command, register: Register): void {
     .option('--weighs <grams>', say('cli.bed.char.weighs'))
     .option('--charged', say('cli.bed.char.charged'))
     .action((charcoal, options) => run(options, async (session) => bedChar(charcoal, options, session)));
+
+  under(bed, 'years', 'cli.bed.years')
+    .argument('[crops...]', say('cli.bed.years.crops'))
+    .option('--put <stuff...>', say('cli.bed.years.put'))
+    .option('--area <area>', say('cli.bed.years.area'))
+    .option('--depth <depth>', say('cli.bed.years.depth'))
+    .option('--soil <results...>', say('cli.bed.years.soil'))
+    .option('--texture <texture>', say('cli.bed.years.texture'))
+    .option('--air <temperature>', say('cli.bed.years.air'))
+    .option('--years <years>', say('cli.bed.years.years'))
+    .option('--size <size...>', say('cli.option.size'))
+    .action((crops, options) => run(options, (session) => bedYears(crops, options, session)));
 }

@@ -12,6 +12,7 @@ import { mixLaws } from './mix-laws.ts';
 import { pailLaws } from './pail-laws.ts';
 import { sanitationLaws } from './sanitation-laws.ts';
 import { spreadLaws } from './spread-laws.ts';
+import { yearsLaws } from './years-laws.ts';
 
 /** The laws of every calculation, by its id: one that stands in the catalogue stands here. */
 export const lawTable: Readonly<Record<string, LawsOf>> = {
@@ -26,6 +27,7 @@ export const lawTable: Readonly<Record<string, LawsOf>> = {
   ...sanitationLaws,
   ...spreadLaws,
   ...bedLaws,
+  ...yearsLaws,
   ...clauseLaws,
   ...curingLaws,
 };

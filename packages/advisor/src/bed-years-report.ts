@@ -1,0 +1,104 @@
+import type { BuildUp, BuiltUp, SoilCarbon } from '@loamwright/science';
+import type { Figure, Saying } from '@loamwright/words';
+import { mass, say, sayOf, smallMass } from './saying.ts';
+
+const SURE = 0.8;
+const EVERY_YEARS = 5;
+const LEAST_LITRES = 0.5;
+const LEAST_HARVESTS = 0.5;
+const LEAST_KG = 1;
+
+/** A bed's organic matter and water over the years, in sentences. */
+export function soilCarbonReport(found: SoilCarbon): {
+  readonly answer: Saying;
+  readonly lines: readonly Saying[];
+  readonly notes: readonly Saying[];
+} {
+  const last = found.years.at(-1);
+  if (last === undefined) throw new RangeError('a year');
+  const { met, of } = found.rises;
+  const rises = met / of;
+  const told = { years: last.year, start: tenths(found.start_pctDry.p50), end: tenths(found.end_pctDry.p50), of };
+  return {
+    answer:
+      rises >= SURE
+        ? say('years.answer.up', { ...told, met })
+        : rises <= 1 - SURE
+          ? say('years.answer.down', { ...told, met: of - met })
+          : say('years.answer.same', { ...told, met }),
+    lines: [
+      say('years.range', {
+        low: tenths(found.end_pctDry.p10),
+        high: tenths(found.end_pctDry.p90),
+        bare: tenths(last.without_pctDry.p10),
+        bareHigh: tenths(last.without_pctDry.p90),
+      }),
+      say('years.course', {
+        points: found.years
+          .filter(({ year }) => year % EVERY_YEARS === 0)
+          .map(({ year, organicMatter_pctDry }) => say('years.point', { year, pct: tenths(organicMatter_pctDry.p50) })),
+      }),
+      ...keptWords(found),
+      waterWords(found, last.available_mm.p50),
+    ],
+    notes: found.notes.map((note) => sayOf('years.note', note)),
+  };
+}
+
+function keptWords({ brought_kg, kept_kg, kept_share }: SoilCarbon): readonly Saying[] {
+  if (kept_share === undefined) return [];
+  return [
+    say('years.kept', {
+      brought: mass(brought_kg),
+      kept: mass(kept_kg),
+      share: `${Math.round(100 * kept_share.p10)}–${Math.round(100 * kept_share.p90)}`,
+    }),
+  ];
+}
+
+function waterWords({ water: { gain_mm, bySurvey_mm } }: SoilCarbon, all_mm: number): Saying {
+  if (Math.max(gain_mm.p50, bySurvey_mm.high) < LEAST_LITRES) return say('years.water.none');
+  return say('years.water', {
+    gain: tenths(gain_mm.p50),
+    range: `${tenths(gain_mm.p10)}–${tenths(gain_mm.p90)}`,
+    all: String(Math.round(all_mm)),
+    low: tenths(bySurvey_mm.low),
+    high: tenths(bySurvey_mm.high),
+  });
+}
+
+/** Phosphorus and potassium of a bed years on, in sentences. */
+export function buildUpReport(found: BuildUp): readonly Saying[] {
+  return [
+    ...(['phosphate', 'potash'] as const).flatMap((element) => [
+      sayOf(found[element].takenEachYear_kg.p50 > 0 ? 'years' : 'years.unharvested', element, {
+        brought: some(found[element].broughtEachYear_kg),
+        taken: some(found[element].takenEachYear_kg),
+        net: netWords(found[element]),
+        years: found.years,
+      }),
+      ...harvestWords(found[element]),
+      sayOf('years.act', found[element].act),
+    ]),
+    say('years.no-ppm'),
+  ];
+}
+
+function netWords({ overYears_kg: { p10, p50, p90 }, way }: BuiltUp): Saying {
+  const gone = { p10: -p90, p50: -p50, p90: -p10 };
+  const net = way === 'falls' ? gone : { p10, p50, p90 };
+  return sayOf('years.net', way, { kg: some(net), range: { ...some(net), asRange: true } });
+}
+
+function harvestWords({ overYears_harvests: harvests, way }: BuiltUp): readonly Saying[] {
+  if (harvests === undefined || way !== 'builds' || harvests.p50 < LEAST_HARVESTS) return [];
+  return [say('years.harvests', { harvests: String(Number(harvests.p50.toPrecision(2))) })];
+}
+
+function some(kg: { readonly p10: number; readonly p50: number; readonly p90: number }): Figure {
+  return Math.abs(kg.p50) < LEAST_KG ? smallMass(kg) : mass(kg);
+}
+
+function tenths(value: number): string {
+  return value.toFixed(1);
+}
