@@ -72,6 +72,8 @@ describe('the daybook as sentences', () => {
     writer.write('sown', 'kale', { crop: 'kale' });
     writer.write('harvested', 'kale', { crop: 'kale', mass_kg: 3 });
     writer.write('soil-tested', 'kale', { pH: 6.4 });
+    const seen = { pots: 4, controls: 4, hurt: 'none', controlsNormal: true, weeks: 3 } as const;
+    writer.write('bean-tested', null, { seen });
     writer.write('note', null, { text: 'Rain.' });
     writer.write('photo', null, { attachment: hash, mediaType: 'image/jpeg' });
     const series = { attachment: hash, mediaType: 'application/json', quantity: 'temp_degC', probe: 'long' };

@@ -1,4 +1,4 @@
-import type { Holding, KindId, MaterialFigures, Reading, Told } from '@loamwright/daybook';
+import type { About, Holding, KindId, MaterialFigures, Reading, Told } from '@loamwright/daybook';
 import type { PropertyId, Quantity } from '@loamwright/science';
 import type { Place, Saying } from '@loamwright/words';
 import { figureSaying } from './material-words.ts';
@@ -107,6 +107,8 @@ const tellers: { readonly [Id in KindId]: Teller<Id> } = {
     return say('advisor.book.harvested-mass', { ...places, mass: mass(body.mass_kg) });
   },
   'soil-tested': ({ subject }, holding) => say('advisor.book.soil-tested', { bed: bedName(holding, subject) }),
+  'bean-tested': ({ entry, body }, holding) =>
+    sayOf('advisor.book.bean-tested', body.seen.hurt, { stuff: triedWords(entry.about, holding) }),
   note: ({ body }) => say('advisor.book.note', { text: body.text }),
   photo: ({ body }) =>
     body.caption === undefined ? say('advisor.book.photo') : say('advisor.book.photo-of', { caption: body.caption }),
@@ -149,4 +151,11 @@ function readingSaying(heap: Saying, body: Reading): Saying {
   return seen.length === 0
     ? say('advisor.book.reading', places)
     : say('advisor.book.reading-both', { ...places, seen });
+}
+
+/** The heap or the material in which beans were grown. */
+function triedWords(about: readonly About[], holding: Holding): Saying {
+  const [tried] = about.filter(({ type }) => type === 'heap' || type === 'material');
+  if (tried === undefined) return say('advisor.book.bean-tested.something');
+  return tried.type === 'heap' ? heapName(holding, tried.id) : materialName(holding, tried.id);
 }

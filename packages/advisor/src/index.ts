@@ -38,7 +38,7 @@ export {
   type SeriesPoint,
 } from './heap-report.ts';
 export { type HeapSpread, type HeapSpreadAsked, heapSpread, spreadsOf } from './heap-spread.ts';
-export { beanSteps, beanWords, type InputReport, inputReport } from './inputs-report.ts';
+export { beanSteps, beanWords, type InputReport, inputReport, keptBeans } from './inputs-report.ts';
 export { type IntervalReport, intervalReport } from './interval-report.ts';
 export { laid, partFills, scaled } from './laid.ts';
 export { limeReport } from './lime-report.ts';

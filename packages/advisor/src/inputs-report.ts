@@ -1,6 +1,8 @@
+import { type Holding, localDate } from '@loamwright/daybook';
 import type { BeanTest, CautionId, HeapKind, InputCheck } from '@loamwright/science';
-import { inputParameters } from '@loamwright/science';
+import { beanTestCalculation, createDraws, inputParameters } from '@loamwright/science';
 import type { Place, Saying } from '@loamwright/words';
+import { dayWords } from './day-words.ts';
 import { depth, say, sayOf } from './saying.ts';
 
 /** Whether something may go in, in sentences. */
@@ -58,6 +60,17 @@ export function beanSteps({ how }: BeanTest): readonly Saying[] {
     say('beans.how.4', { low: how.weeks.low, high: how.weeks.high }),
     say('beans.meanwhile'),
   ];
+}
+
+/** What the last test with beans of a stuff showed; nothing where there was none. */
+export function keptBeans(holding: Holding, material: string, zone: string): readonly Saying[] {
+  const last = holding.beanTests.findLast(({ entry }) =>
+    entry.about.some(({ type, id }) => type === 'material' && id === material),
+  );
+  const found = last === undefined ? undefined : beanTestCalculation.run(last.body.seen, { draws: createDraws(1) });
+  if (last === undefined || found?.ok !== true) return [];
+  const day = localDate(last.entry.happened, zone) ?? last.entry.happened.slice(0, 10);
+  return [say('beans.kept', { day: dayWords(day), verdict: sayOf('beans.verdict', found.value.verdict) })];
 }
 
 /** What a test with beans showed, and what may be done. */

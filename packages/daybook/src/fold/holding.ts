@@ -193,6 +193,7 @@ export interface Holding {
   readonly heaps: ReadonlyMap<string, Heap>;
   readonly beds: ReadonlyMap<string, Bed>;
   readonly clauses: ReadonlyMap<string, Told<'local-clause'>>;
+  readonly beanTests: readonly Told<'bean-tested'>[];
   readonly notes: readonly Told<'note'>[];
   readonly photos: readonly Told<'photo'>[];
   /** Hashes of attachments that the keeper has let go. */

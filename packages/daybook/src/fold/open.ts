@@ -64,6 +64,7 @@ export interface OpenHolding {
   readonly heaps: Map<string, OpenHeap>;
   readonly beds: Map<string, OpenBed>;
   readonly clauses: Map<string, Told<'local-clause'>>;
+  readonly beanTests: Told<'bean-tested'>[];
   readonly notes: Told<'note'>[];
   readonly photos: Told<'photo'>[];
   readonly attachmentsRemoved: Set<string>;
@@ -79,6 +80,7 @@ export function emptyHolding(): OpenHolding {
     heaps: new Map(),
     beds: new Map(),
     clauses: new Map(),
+    beanTests: [],
     notes: [],
     photos: [],
     attachmentsRemoved: new Set(),

@@ -1,4 +1,5 @@
 export type { BaySetUp, Wall } from './bay.ts';
+export type { BeanTested } from './bean-test.ts';
 export type { BedSetUp, Harvested, SoilTested, Sown, Spread, SpreadSource } from './bed.ts';
 export type { ClauseLimit, ClauseQuantity, LocalClause } from './clause.ts';
 export type { Combined, Finished, HeapBuilt, HeapFed, HeapSize, MixAnswer, Screened, Split } from './heap.ts';

@@ -1,6 +1,7 @@
 import { bad, check, good, type Outcome, type Problem } from '@loamwright/science';
 import type { Entry } from '../entry/entry.ts';
 import { type BaySetUp, baySetUp } from './bay.ts';
+import { type BeanTested, beanTested } from './bean-test.ts';
 import {
   type BedSetUp,
   bedSetUp,
@@ -79,6 +80,7 @@ export interface Bodies {
   readonly sown: Sown;
   readonly harvested: Harvested;
   readonly 'soil-tested': SoilTested;
+  readonly 'bean-tested': BeanTested;
   readonly note: Note;
   readonly photo: Photo;
   readonly series: Series;
@@ -112,6 +114,7 @@ export const kinds: { readonly [Id in KindId]: Kind<Bodies[Id]> } = {
   sown,
   harvested,
   'soil-tested': soilTested,
+  'bean-tested': beanTested,
   note,
   photo,
   series,

@@ -85,6 +85,9 @@ const bodies: { readonly [Id in KindId]: fc.Arbitrary<Bodies[Id]> } = {
   'bed-set-up': fc.record({ name, area_m2: kilograms }),
   sown: fc.record({ crop: fc.constantFrom('leek', 'kale') }),
   harvested: fc.record({ crop: fc.constantFrom('leek', 'kale') }),
+  'bean-tested': fc.record({
+    seen: fc.constant({ pots: 4, controls: 4, hurt: 'slight', controlsNormal: true, weeks: 3 } as const),
+  }),
   'soil-tested': fc.record({
     pH: fc.integer({ min: 4, max: 9 }),
     figures: fc.constant([{ element: 'phosphorus', value: 84, unit: 'ppm', method: 'bray-1' } as const]),

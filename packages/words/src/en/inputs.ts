@@ -41,6 +41,7 @@ export const inputsEn = {
   'beans.verdict.void':
     'The test is void: the controls are hurt as well, so the seed, the mix or the place is at fault. Do it again.',
   'beans.verdict.too-soon': 'Too soon: wait for three sets of true leaves, two to three weeks.',
+  'beans.kept': 'Tested with beans on {day}: {verdict}',
   'beans.shows': 'It shows that something is there, not which one or how much.',
   'beans.note': 'If beans grow well and tomatoes still curl, look for spray that drifted.',
 } as const;

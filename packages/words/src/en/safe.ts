@@ -58,6 +58,8 @@ export const safeEn = {
   'cli.safe.beans.controls': 'pots of potting mix alone; 4 if not said',
   'cli.safe.beans.controlsHurt': 'the pots of potting mix alone are hurt as well',
   'cli.safe.beans.weeks': 'weeks since sowing; 3 if not said',
+  'cli.safe.beans.keep': 'write the result down for this stuff',
+  'cli.safe.beans.keepHeap': 'write the result down for this heap',
   'cli.safe.beans.parts': 'parts of the suspect stuff to one of potting mix; 2 if not said',
 
   'cli.safe.record':

@@ -1,4 +1,4 @@
-import { beanSteps, beanWords, inputReport } from '@loamwright/advisor';
+import { beanSteps, beanWords, inputReport, keptBeans } from '@loamwright/advisor';
 import {
   type BeanTestInput,
   bad,
@@ -19,8 +19,11 @@ import type { Saying } from '@loamwright/words';
 import type { Answer } from '../../answer.ts';
 import { allOf, readFigure, readOneOf } from '../../blend.ts';
 import { readBook } from '../../book.ts';
+import { readPast } from '../../grammar/when.ts';
 import { namesOf } from '../../holding.ts';
+import { recorded } from '../../recorded.ts';
 import type { Session } from '../../session.ts';
+import { subjectNamed } from '../../subject.ts';
 import { page } from '../../text.ts';
 import { cautionText } from '../heap.ts';
 
@@ -55,9 +58,10 @@ export async function safeInput(typed: string, options: SafeInputOptions, sessio
   if (!found.ok) return found;
   const report = inputReport(found.value, heap.value);
   const instead = session.speaker.sayIf(report.instead, '');
+  const kept = keptBeans(book.value.holding, stuff.value, session.zone);
   return good({
     value: { input: input.value, ...found.value },
-    text: text([report.answer, ...report.notes], instead, report.cautions, session),
+    text: text([report.answer, ...kept, ...report.notes], instead, report.cautions, session),
   });
 }
 
@@ -113,13 +117,16 @@ export interface SafeBeansOptions {
   readonly controlsHurt?: boolean | undefined;
   readonly weeks?: string | undefined;
   readonly parts?: string | undefined;
+  readonly keep?: string | undefined;
+  readonly keepHeap?: string | undefined;
+  readonly when?: string | undefined;
 }
 
 /** How the test is told before anything was sown. */
 const SOWN: BeanTestInput = { pots: 4, controls: 4, hurt: 'none', controlsNormal: true, weeks: 0 };
 
-/** `loamwright safe beans`: how the test with beans is done, or what one showed. */
-export function safeBeans(options: SafeBeansOptions, session: Session): Outcome<Answer> {
+/** `loamwright safe beans`: how the test with beans is done, or what one showed; with `--keep`, written down. */
+export async function safeBeans(options: SafeBeansOptions, session: Session): Promise<Outcome<Answer>> {
   const hurt = options.hurt === undefined ? good(undefined) : readOneOf(options.hurt, hurtIds, '--hurt');
   const pots = readCount(options.pots, '--pots');
   const controls = readCount(options.controls, '--controls');
@@ -139,9 +146,34 @@ export function safeBeans(options: SafeBeansOptions, session: Session): Outcome<
   if (!input.ok) return input;
   const found = beanTestCalculation.run(input.value, { draws: createDraws() });
   if (!found.ok) return found;
+  if (options.keep !== undefined || options.keepHeap !== undefined)
+    return kept(input.value, hurt.value, options, session);
   const sayings = hurt.value === undefined ? beanSteps(found.value) : beanWords(found.value);
   return good({
     value: { input: input.value, ...found.value },
     text: text(sayings, '', ['herbicide-carryover'], session),
   });
+}
+
+/** The result, written down for a stuff or a heap. Problem: `missing` where nobody said how the leaves look. */
+async function kept(
+  seen: BeanTestInput,
+  hurt: BeanTestInput['hurt'] | undefined,
+  { keep, keepHeap, when: typed }: SafeBeansOptions,
+  session: Session,
+): Promise<Outcome<Answer>> {
+  if (hurt === undefined) return bad({ code: 'missing', path: '--hurt', found: '', wanted: hurtIds.join(', ') });
+  const when = readPast(typed ?? 'now', session.now(), session.zone);
+  const book = await readBook(session);
+  if (!when.ok || !book.ok) return bad(...allOf(when, book));
+  const names = namesOf(session, book.value.holding);
+  const stuff =
+    keep === undefined ? good(undefined) : readStuff(keep, names.material(keep), (id) => names.materialName(id));
+  const heap = keepHeap === undefined ? good(undefined) : subjectNamed(book.value.holding, 'heap', keepHeap);
+  if (!stuff.ok || !heap.ok) return bad(...allOf(stuff, heap));
+  const about = [
+    ...(stuff.value === undefined ? [] : [{ type: 'material', id: stuff.value }]),
+    ...(heap.value === undefined ? [] : [{ type: 'heap', id: heap.value }]),
+  ];
+  return recorded(session, [{ kind: 'bean-tested', body: { seen }, about, when: when.value }]);
 }

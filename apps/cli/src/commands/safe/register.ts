@@ -62,7 +62,10 @@ export function registerSafe(safe: Command, { under, say, run }: Register): void
     .option('--controls-hurt', say('cli.safe.beans.controlsHurt'))
     .option('--weeks <count>', say('cli.safe.beans.weeks'))
     .option('--parts <count>', say('cli.safe.beans.parts'))
-    .action((options) => run(options, async (session) => safeBeans(options, session)));
+    .option('--keep <stuff>', say('cli.safe.beans.keep'))
+    .option('--keep-heap <name>', say('cli.safe.beans.keepHeap'))
+    .option('--when <time>', say('cli.option.when'))
+    .action((options) => run(options, (session) => safeBeans(options, session)));
 
   under(safe, 'clauses', 'cli.safe.clauses')
     .argument('[heap]', say('cli.safe.clauses.heap'))
