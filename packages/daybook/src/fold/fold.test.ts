@@ -116,7 +116,7 @@ describe('the generator of daybooks', () => {
   it('reaches every kind and every trouble the laws are about', () => {
     const seen = new Map<string, number>();
     const see = (what: string): void => void seen.set(what, (seen.get(what) ?? 0) + 1);
-    for (const entries of fc.sample(arbitraryTroubledDaybook(), { numRuns: 600, seed })) {
+    for (const entries of fc.sample(arbitraryTroubledDaybook(), { numRuns: 1000, seed })) {
       const holding = fold(entries, { now: minutesIn2026(60 * 24 * 30) });
       for (const { kind } of holding.inForce) see(kind);
       for (const { why } of holding.outOfForce) see(why);
