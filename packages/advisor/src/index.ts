@@ -74,6 +74,7 @@ export {
 export { type RecordLine, type RecordPack, type RecordVerdict, recordPack } from './record-pack.ts';
 export { ripeReport } from './ripe-report.ts';
 export { type SanitationReport, type SkinFound, sanitationReport } from './sanitation-report.ts';
+export { siftReport } from './sift-report.ts';
 export { type SizeReport, sizeReport } from './size-report.ts';
 export { soilReport } from './soil-report.ts';
 export { layerReport, type SpreadReport, shareReport, spreadReport } from './spread-report.ts';

@@ -10,6 +10,7 @@ import { needsEn } from './needs.ts';
 import { ripeEn } from './ripe.ts';
 import { safeEn } from './safe.ts';
 import { serverEn } from './server.ts';
+import { siftEn } from './sift.ts';
 import { sizeEn } from './size.ts';
 
 /** What only the command line, the server and the written pages say. The app is built without it (`no-desk.ts`). */
@@ -25,6 +26,7 @@ export const deskEn: typeof apiEn &
   typeof ripeEn &
   typeof safeEn &
   typeof serverEn &
+  typeof siftEn &
   typeof sizeEn = {
   ...apiEn,
   ...bedDeskEn,
@@ -38,5 +40,6 @@ export const deskEn: typeof apiEn &
   ...ripeEn,
   ...safeEn,
   ...serverEn,
+  ...siftEn,
   ...sizeEn,
 };

@@ -2,6 +2,7 @@ import type { MessageKey } from '@loamwright/words';
 import type { Command } from 'commander';
 import type { Register } from '../../register.ts';
 import { ripe } from './ripe.ts';
+import { sift } from './sift.ts';
 import { yieldOf } from './yield.ts';
 
 /** The commands about a heap that is done, or nearly. */
@@ -24,6 +25,11 @@ export function registerReady({
     .option('--measure <measure>', say('cli.yield.measure'))
     .option('--size <size...>', say('cli.option.size'))
     .action((stuff, options) => run(options, (session) => yieldOf(stuff, options, session)));
+
+  command('sift', 'cli.sift')
+    .argument('<volume>', say('cli.sift.volume'))
+    .option('--for <use>', say('cli.sift.for'))
+    .action((volume, options) => run(options, async (session) => sift(volume, options, session)));
 
   command('ripe', 'cli.ripe')
     .option('--smell <smell>', say('cli.ripe.smell'))

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { curingCheck } from '../../curing/curing-check.ts';
+import { siftingTime } from '../../curing/sifting-time.ts';
 import { yieldEstimate } from '../../curing/yield-estimate.ts';
 import type { YieldInput } from '../../curing/yield-io.ts';
 import { mixBalance } from '../../mix/mix-balance.ts';
@@ -27,6 +28,23 @@ const heaps: fc.Arbitrary<YieldInput> = fc
 const order = ['very-mature', 'mature', 'immature'];
 
 export const curingLaws: Readonly<Record<string, LawsOf>> = {
+  'sifting-time': {
+    scale: scaleLaw(siftingTime, {
+      says: 'so many times the compost takes so many times the hours',
+      cases: fc.record({ volume_m3: fc.double({ min: 0.1, max: 100, noNaN: true }) }),
+      times: (input, by) => ({ volume_m3: Number(input.volume_m3) * by }),
+      alsoAmounts: ['handSieve_h', 'slopedScreen_h'],
+    }),
+    others: [
+      law(siftingTime, {
+        says: 'more to sift never takes less time',
+        cases: fc.tuple(fc.double({ min: 0.1, max: 100, noNaN: true }), fc.double({ min: 0, max: 100, noNaN: true })),
+        inputs: ([volume_m3, more]) => [{ volume_m3 }, { volume_m3: volume_m3 + more }],
+        expects: ([less, greater]) =>
+          expectNoLess(greater?.handSieve_h.p50 ?? Number.NaN, less?.handSieve_h.p50 ?? Number.NaN, 'hours'),
+      }),
+    ],
+  },
   'yield-estimate': {
     scale: scaleLaw(yieldEstimate, {
       says: 'so many times everything that went in leaves so many times as much of the same compost',
