@@ -1,5 +1,6 @@
 import { type ListedCalculation, listed } from '../catalogue/index.ts';
 import { availableNitrogen } from './available-nitrogen.ts';
+import { holdingBalance } from './balance/holding-balance.ts';
 import { bedBudget } from './bed-budget.ts';
 import { charBlend } from './char/index.ts';
 import { limeRate } from './lime-rate.ts';
@@ -14,6 +15,7 @@ import { soilCarbon } from './years/soil-carbon.ts';
 export const bedCalculations: readonly ListedCalculation[] = [
   listed(availableNitrogen),
   listed(bedBudget),
+  listed(holdingBalance),
   listed(spreadRate),
   listed(spreadDepth),
   listed(shareOut),
@@ -26,6 +28,15 @@ export const bedCalculations: readonly ListedCalculation[] = [
 
 export { availableNitrogen } from './available-nitrogen.ts';
 export type { AvailableNitrogen, AvailableNitrogenInput, BySource, Dressing, Warmth } from './available-nitrogen-io.ts';
+export {
+  type BalanceAct,
+  type BalanceId,
+  type BalanceRow,
+  type HoldingBalance,
+  type HoldingBalanceInput,
+  holdingBalance,
+  type LeakId,
+} from './balance/holding-balance.ts';
 export { bedBudget } from './bed-budget.ts';
 export type {
   BedBudget,

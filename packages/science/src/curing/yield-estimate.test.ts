@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { createDraws, normalQuantile } from '../estimate/index.ts';
+import { dryLeft_kg } from './left.ts';
 import { sharpen } from './sharpen.ts';
-import { dryLeft_kg, yieldEstimate } from './yield-estimate.ts';
+import { yieldEstimate } from './yield-estimate.ts';
 import type { HeapYield, YieldInput } from './yield-io.ts';
 
 const needs = { draws: createDraws() };

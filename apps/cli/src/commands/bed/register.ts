@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import type { Register } from '../../register.ts';
+import { bedBalance } from './balance.ts';
 import { bedBudgetCommand } from './budget.ts';
 import { bedChar } from './char.ts';
 import { bedLime } from './lime.ts';
@@ -85,6 +86,17 @@ export function registerBed(bed: Command, register: Register): void {
     .option('--lab <name>', say('cli.bed.test.lab'))
     .option('--when <time>', say('cli.option.when'))
     .action((figures, options) => run(options, (session) => bedTest(figures, options, session)));
+
+  under(bed, 'balance', 'cli.bed.balance')
+    .argument('[heaped...]', say('cli.bed.balance.heaped'))
+    .option('--straight <stuff...>', say('cli.bed.balance.straight'))
+    .option('--spread <amount>', say('cli.bed.balance.spread'))
+    .option('--crops <crops...>', say('cli.bed.balance.crops'))
+    .option('--rain <how>', say('cli.yield.rain'))
+    .option('--after <days>', say('cli.bed.balance.after'))
+    .option('--mulch', say('cli.bed.balance.mulch'))
+    .option('--size <size...>', say('cli.option.size'))
+    .action((heaped, options) => run(options, (session) => bedBalance(heaped, options, session)));
 
   under(bed, 'lime', 'cli.bed.lime')
     .option('--ph <figure>', say('cli.bed.lime.ph'))

@@ -1,3 +1,4 @@
+import { balanceLaws } from './balance-laws.ts';
 import { bedLaws } from './bed-laws.ts';
 import { blendLaws } from './blend-laws.ts';
 import { clauseLaws } from './clause-laws.ts';
@@ -27,6 +28,7 @@ export const lawTable: Readonly<Record<string, LawsOf>> = {
   ...sanitationLaws,
   ...spreadLaws,
   ...bedLaws,
+  ...balanceLaws,
   ...yearsLaws,
   ...clauseLaws,
   ...curingLaws,
