@@ -36,6 +36,12 @@ describe('the beds', () => {
     await act(page, 'Say what is sown');
     await page.getByRole('searchbox').fill('kal');
     await page.getByRole('option', { name: 'kale', exact: true }).click();
+    // What can't be read is never left out in silence.
+    await page.getByLabel('On how much of it').fill('half');
+    await act(page, 'Keep it');
+    await page.getByText('half').waitFor();
+    await asks(page, 'What was sown on Kale?');
+    await page.getByLabel('On how much of it').fill('');
     await act(page, 'Keep it');
     await asks(page, 'What does Kale want?');
     expect(await answer(page)).toContain('of nitrogen');

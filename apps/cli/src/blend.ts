@@ -68,12 +68,17 @@ function optional<Value>(
   return typed === undefined ? good(undefined) : read(typed);
 }
 
-/** A number or a span (`3-5`), perhaps with words after it that are left alone. Problem: `number-unreadable`. */
+/** A number or a span (`3-5`), perhaps with a unit in words after it that is left alone. Problem: `number-unreadable`. */
 export function readFigure(typed: string, path: string): Outcome<Quantity> {
   const read = readNumber(wordsOf(typed.slice(0, LONGEST).replace(/[%]/gu, '')));
-  return read === undefined
+  return read === undefined || read.rest.some((word) => !isUnit(word))
     ? bad({ code: 'number-unreadable', path, found: typed.slice(0, LONGEST), wanted: '' })
     : good(read.value);
+}
+
+/** Words after a number, but no second number and none of its signs: `1e9` and `5x` are slips. */
+function isUnit(word: string): boolean {
+  return !/\d|^[ex]$/iu.test(word);
 }
 
 function readPlain(typed: string, path: string): Outcome<number> {

@@ -353,6 +353,7 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .option('--share <count>', say('cli.spread.share'))
     .option('--by-need', say('cli.spread.by'))
     .option('--heap <name>', say('cli.spread.heap'))
+    .option('--there <count>', say('cli.spread.there'))
     .option('--keep', say('cli.spread.keep'))
     .option('--when <time>', say('cli.option.when'))
     .option('--size <size...>', say('cli.option.size'))

@@ -62,6 +62,7 @@ function cautionsOf(jottings: readonly Jotting[], report: HeapReport | undefined
     if (kind === 'reading') for (const id of report?.reading?.cautions ?? []) wanted.add(id);
     const materials = [
       ...('layers' in body ? body.layers.map(({ material }) => material) : []),
+      ...(kind === 'spread' && 'of' in body && body.of.type === 'material' ? [body.of.id] : []),
       ...(kind === 'stock-in' ? about.map(({ id }) => id) : []),
     ];
     for (const material of materials) for (const id of materialById(material)?.cautions ?? []) wanted.add(id);

@@ -104,6 +104,7 @@ describe('a heap shared among beds', () => {
     beds: [bedIn(holding, 'kale'), bedIn(holding, 'leeks')],
     measure: 'barrow',
     measures: 4,
+    carried: 4,
     workedIn: false,
   };
 

@@ -50,13 +50,21 @@ interface Reckoned {
   readonly budget: BedBudget;
 }
 
-/** The season's budget of a bed as its records have it; absent where nothing is sown that the tables know. */
+/**
+ * The season's budget of a bed as its records have it; absent where nothing is sown that the tables know, and where what is written
+ * down can't be: `isAbsurd` tells the two apart.
+ */
 export function bedReckoned(bed: Bed, holding: Holding, moment: BedMoment): Reckoned | undefined {
   const { crops, put, soilTest, area_m2 } = recordsAt(bed, holding, moment);
   if (crops.length === 0) return undefined;
   const input: BedBudgetInput = { crops, put, soilTest, ...(area_m2 !== undefined && { area_m2 }) };
   const found = bedBudget.run(input, moment.needs);
   return found.ok ? { input, budget: found.value } : undefined;
+}
+
+/** Whether a crop of the tables is sown and no budget can be made of what is written down. */
+function isAbsurd(bed: Bed, holding: Holding, moment: BedMoment): boolean {
+  return recordsAt(bed, holding, moment).crops.length > 0 && bedReckoned(bed, holding, moment) === undefined;
 }
 
 function recordsAt(bed: Bed, holding: Holding, { now, zone, speaker }: BedMoment) {
@@ -67,12 +75,15 @@ function recordsAt(bed: Bed, holding: Holding, { now, zone, speaker }: BedMoment
 export function bedsOverview(holding: Holding, moment: BedMoment): BedsOverview {
   const beds = [...holding.beds.values()].map((bed): BedLine & { readonly short: boolean } => {
     const nitrogen = bedReckoned(bed, holding, moment)?.budget.elements.nitrogen;
+    const unreckoned = isAbsurd(bed, holding, moment) ? say('beds.stands.absurd') : null;
     return {
       id: bed.id,
       name: bed.setUp.body.name,
       what: whatGrows(bed, holding, moment),
       stands:
-        nitrogen === undefined ? null : sayOf('beds.stands', nitrogen.stands, { short: smallMass(nitrogen.short_kg) }),
+        nitrogen === undefined
+          ? unreckoned
+          : sayOf('beds.stands', nitrogen.stands, { short: smallMass(nitrogen.short_kg) }),
       short: nitrogen?.stands === 'short',
     };
   });
@@ -117,7 +128,7 @@ export function bedReport(bed: Bed, holding: Holding, moment: BedMoment): BedRep
       ? undefined
       : bedBudgetReport({ ...reckoned, releases: releases.value, holding });
   const acts = [...bed.spreadings.map(({ told }) => told), ...bed.sown, ...bed.harvested, ...bed.tests].toSorted(
-    (a, b) => (a.entry.happened < b.entry.happened ? 1 : -1),
+    (a, b) => b.entry.happened.localeCompare(a.entry.happened),
   );
   return {
     id: bed.id,
@@ -125,6 +136,7 @@ export function bedReport(bed: Bed, holding: Holding, moment: BedMoment): BedRep
     what: whatGrows(bed, holding, moment),
     answer:
       budget?.answer ??
+      (isAbsurd(bed, holding, moment) ? say('beds.answer.absurd') : undefined) ??
       (unknown.length > 0 ? say('beds.answer.unknown') : say('beds.answer.nothing', { season: seasonTold(moment) })),
     ...(budget !== undefined && { budget }),
     notes: [

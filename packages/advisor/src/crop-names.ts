@@ -23,6 +23,16 @@ export function cropNamed(typed: string, speaker: Speaker): CropFound {
   return { nearest: [...ids].map((id) => speaker.sayIf(`crop.${id}.name`, id)) };
 }
 
+/** A crop as an entry keeps it: a known one by the name the tables have for it, another as it was typed. */
+export function cropToKeep(typed: string, speaker: Speaker): string {
+  const name = typed.trim().slice(0, LONGEST);
+  if (name === '') return '';
+  const found = cropNamed(name, speaker);
+  return 'id' in found ? speaker.sayIf(`crop.${found.id}.name`, found.id) : name;
+}
+
+const LONGEST = 60;
+
 function plain(name: string): string {
   return name
     .normalize('NFC')

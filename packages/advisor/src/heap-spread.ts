@@ -18,14 +18,18 @@ import { type BedMoment, bedArea_m2, bedReckoned } from './bed-report.ts';
 import { measured } from './measured.ts';
 import { depth, say } from './saying.ts';
 
+/** Thinner than a millimetre no layer can be told. */
+const DUSTING_M = 0.001;
+
 /** A heap that is to be shared among beds, in whole measures. */
 export interface HeapSpreadAsked {
   readonly heap: Heap;
   readonly beds: readonly Bed[];
   readonly by: 'area' | 'need';
-  /** Id of the measure it is carried in, and how many there are. */
+  /** Id of the measure it is carried in, how many there are in the heap, and how many of them go on beds. */
   readonly measure: string;
   readonly measures: number;
+  readonly carried: number;
   readonly ownSizes?: OwnSizes | undefined;
   readonly workedIn: boolean;
 }
@@ -47,17 +51,21 @@ export interface HeapSpread {
 }
 
 /**
- * Shares a heap among beds by their area or by the nitrogen that each is short of. Problems: `nothing-named` without beds,
+ * Shares a heap, or part of it, among beds by their area or by the nitrogen that each is short of. Problems: `heap-gone`;
+ * `out-of-bounds` where more is carried than there is; `nothing-named` without beds;
  * `nothing-wanted` where by need no bed is short, those of measures.
  */
 export function heapSpread(asked: HeapSpreadAsked, holding: Holding, moment: BedMoment): Outcome<HeapSpread> {
-  const { beds, by, measure, measures, heap } = asked;
+  const { beds, by, measure, measures, carried, heap } = asked;
+  if (heap.phase === 'gone') return bad({ code: 'heap-gone', path: 'heap', found: heap.name, wanted: '' });
+  if (carried > measures)
+    return bad({ code: 'out-of-bounds', path: 'carried', found: String(carried), wanted: `at most ${measures}` });
   if (beds.length === 0) return bad({ code: 'nothing-named', path: 'beds', found: '', wanted: '' });
   const each_m3 = measureVolume_m3(measure, asked.ownSizes, moment.needs);
   if (!each_m3.ok) return each_m3;
   const shared = shareOut.run(
     {
-      measures,
+      measures: carried,
       by,
       beds: beds.map((bed) => {
         const want = bedReckoned(bed, holding, moment)?.budget.elements.nitrogen.short_kg.p50;
@@ -84,7 +92,10 @@ export function heapSpread(asked: HeapSpreadAsked, holding: Holding, moment: Bed
         count,
         volume_m3,
         depth_m,
-        said: say('beds.share', { amount: measured(measure, count), bed: name, depth: depth(depth_m) }),
+        said:
+          depth_m < DUSTING_M
+            ? say('beds.share.dusting', { amount: measured(measure, count), bed: name })
+            : say('beds.share', { amount: measured(measure, count), bed: name, depth: depth(depth_m) }),
         tooMuch: isTooMuch(bed, put, holding, moment) ? say('beds.share.too-much', { bed: name }) : null,
       },
     ];
@@ -111,9 +122,7 @@ function isTooMuch(bed: Bed, put: PutOn, holding: Holding, moment: BedMoment): b
 
 /**
  * The entries that write such a sharing down, one for each bed in the order given: each takes its part of what still lies in the heap
- * then, so that the last one of a whole heap takes all that is left.
- *
- * @param measures what there is of the heap in the measure; what is not shared out stays
+ * then, so that the last one of a whole heap takes all that is left, and what is not carried stays.
  */
 export function spreadsOf(
   { heap, workedIn, measures }: HeapSpreadAsked,

@@ -25,7 +25,7 @@ export { type ClauseReport, clauseReport } from './clause-report.ts';
 export { coldInput, standsCold } from './cold-input.ts';
 export { type ColdReport, coldReport } from './cold-report.ts';
 export { coverPuts } from './cover-puts.ts';
-export { type CropFound, cropNamed } from './crop-names.ts';
+export { type CropFound, cropNamed, cropToKeep } from './crop-names.ts';
 export { dayWords } from './day-words.ts';
 export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
 export { entrySaying } from './entry-saying.ts';

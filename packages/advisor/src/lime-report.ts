@@ -21,8 +21,8 @@ function answerOf({ stuff, area_m2 }: LimeRateInput, { verdict, stuff_kg, stuff_
     area: area(area_m2),
   };
   if (verdict !== 'none') return sayOf('lime.answer', verdict, places);
-  if (stuff === 'limestone') return say('lime.answer.none-lime');
-  return notes.includes('ash-not-here') ? say('lime.answer.none-crop') : say('lime.answer.none', places);
+  if (notes.includes('ash-not-here')) return say('lime.answer.none-crop');
+  return stuff === 'limestone' ? say('lime.answer.none-lime') : say('lime.answer.none', places);
 }
 
 function giveWords({ area_m2 }: LimeRateInput, found: LimeRate): readonly Saying[] {

@@ -6,6 +6,7 @@ import { Page } from '../shell/Page.tsx';
 import { goInstead } from '../shell/route.ts';
 import { Problem } from './Problem.tsx';
 import { WhenField } from './WhenField.tsx';
+import { showWrongField } from './wrong-field.ts';
 
 interface Properties {
   /** Address of the page that follows, once it is kept. */
@@ -23,6 +24,7 @@ export function WritePage({ then, question, act, thing, children }: Properties):
   const { write, busy, problem } = useWriting();
   const ready = thing(resolved(when)) !== null && !busy;
   const keep = async (): Promise<void> => {
+    if (showWrongField()) return;
     const written = thing(resolved(when));
     if (written !== null && (await write([written]))) goInstead(then);
   };

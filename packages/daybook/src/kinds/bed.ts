@@ -80,6 +80,7 @@ export const spread: Kind<Spread> = {
 
 /** A crop sown or planted: `sown`. */
 export interface Sown {
+  /** Its name in the tables, or as it is called; since version 2 with blanks and capitals. */
   readonly crop: string;
   readonly area_m2?: Quantity | undefined;
   /** Whether the part that is eaten touches the soil. Left out, it counts as touching. */
@@ -89,10 +90,10 @@ export interface Sown {
 
 export const sown: Kind<Sown> = {
   id: 'sown',
-  kv: 1,
+  kv: 2,
   subject: 'bed',
   body: z.strictObject({
-    crop: nameSchema,
+    crop: shortText,
     area_m2: positiveQuantity('Area sown, m²').optional(),
     touchesSoil: z.boolean().optional(),
     note: longText.optional(),
@@ -101,6 +102,7 @@ export const sown: Kind<Sown> = {
 
 /** A crop taken: `harvested`. */
 export interface Harvested {
+  /** As of `sown`. */
   readonly crop: string;
   readonly mass_kg?: Quantity | undefined;
   /** Whether the crop is over. */
@@ -110,10 +112,10 @@ export interface Harvested {
 
 export const harvested: Kind<Harvested> = {
   id: 'harvested',
-  kv: 1,
+  kv: 2,
   subject: 'bed',
   body: z.strictObject({
-    crop: nameSchema,
+    crop: shortText,
     mass_kg: mass_kg.optional(),
     last: z.boolean().optional(),
     note: longText.optional(),

@@ -79,4 +79,10 @@ describe('ash for a bed', () => {
     expect(found.notes).toContain('ash-ceiling');
     expect(found.cautions).toContain('ash-caustic');
   });
+
+  // The list of crops that want it sour is that of the ash leaflets (Kansas State University, The Use of Wood Ashes); that lime harms
+  // them in the same way is common practice, no source.
+  it.each(['limestone', 'wood-ash'] as const)('no %s for potatoes and blueberries', (stuff) => {
+    expect(answer({ stuff, pH: 5.5, texture: 'loam', crops: ['potato'] }).verdict).toBe('none');
+  });
 });

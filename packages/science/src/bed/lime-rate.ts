@@ -157,7 +157,7 @@ function run(input: LimeRateInput, { draws }: Needs): Outcome<LimeRate> {
     const crop = cropById(id);
     return crop === undefined ? [] : [crop];
   });
-  const barred = isAsh && crops.some(({ id }) => ash.avoid.crops.some((one) => id.startsWith(one)));
+  const barred = crops.some(({ id }) => ash.avoid.crops.some((one) => id.startsWith(one)));
   const none = pH !== undefined && isAsh && pH >= ash.noneFrom_pH.value;
   const asked = barred || none ? { by: 'none' as const, low: 0, likely: 0, high: 0 } : wanted(input);
   const limestone = between3(asked, draws.shares('soil/texture'));

@@ -216,7 +216,9 @@ export const clauseCheck: Calculation<ClauseCheckInput, ClauseCheck> = {
     'Holds a heap as it is described against the clauses of the grower’s own town, landlord or market: size, distances, stuff, place and cover. Each clause passes, fails, or is not stated, by the code or by the grower. A failed clause comes before the best of logs. The authority itself decides.',
   input: clauseCheckInputSchema,
   output: clauseCheckSchema,
-  sources: [],
+  sources: [
+    { source: 'own-judgement', place: 'a clause is held as it is told; nothing is added to it', mark: 'derived' },
+  ],
   cautions: ['local-rules'],
   example: {
     codes: [

@@ -21,11 +21,7 @@ export interface Left {
 }
 
 /** What is left to believe once the garden's past heaps and the tape have spoken. */
-export function believed(
-  left: Left,
-  { pastHeaps = [], ready_m3 }: YieldInput,
-  draws: Draws,
-): { left: Left; places: Int32Array; volume_m3: Float64Array; notes: readonly YieldNote[] } {
+export function believed(left: Left, { pastHeaps = [], ready_m3 }: YieldInput, draws: Draws): Left {
   const sights = [
     ...(pastHeaps.length > 0
       ? [
@@ -71,7 +67,26 @@ export function believed(
       volume_m3 = Float64Array.from(kept, (place) => before.volume_m3[place] ?? Number.NaN);
     }
   }
-  return { left, places, volume_m3, notes };
+  const kept = (values: Float64Array): Float64Array =>
+    Float64Array.from(places, (place) => values[place] ?? Number.NaN);
+  const before = kept(left.volume_m3);
+  // Where only the volume is known, mass and nutrients are so much of it, and go with it.
+  const scale = volume_m3.map((one, i) => (left.before === undefined ? one / (before[i] ?? Number.NaN) : 1));
+  const scaled = (values: Float64Array): Float64Array => kept(values).map((one, i) => one * (scale[i] ?? Number.NaN));
+  return {
+    basis: left.basis,
+    notes,
+    built_m3: kept(left.built_m3),
+    volume_m3,
+    moisture_pctWet: kept(left.moisture_pctWet),
+    wet_kg: scaled(left.wet_kg),
+    dry_kg: scaled(left.dry_kg),
+    nitrogen_kg: scaled(left.nitrogen_kg),
+    phosphorus_kg: scaled(left.phosphorus_kg),
+    potassium_kg: scaled(left.potassium_kg),
+    ...(left.carbon_kg !== undefined && { carbon_kg: kept(left.carbon_kg) }),
+    ...(left.before !== undefined && { before: Array.from(places, (place) => at(left.before ?? [], place)) }),
+  };
 }
 
 /**
@@ -85,4 +100,10 @@ function shareLeftOf(pastHeaps: readonly PastHeap[]): Seen {
   const tape = Math.log(tape_factor.value) ** 2;
   const halfWidth = Math.sqrt(between + (between + 2 * tape) / logs.length);
   return { value: Math.exp(logs.reduce((sum, one) => sum + one, 0) / logs.length), factor: Math.exp(halfWidth) };
+}
+
+function at<Value>(values: readonly Value[], place: number): Value {
+  const value = values[place];
+  if (value === undefined) throw new RangeError(`no draw ${place}`);
+  return value;
 }

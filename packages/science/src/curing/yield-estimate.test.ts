@@ -131,6 +131,10 @@ describe('what the garden itself tells', () => {
     const found = answer({ built_m3: 1, ready_m3: 0.95 });
     expect(found.notes).toContain('unlike-tape');
     expect(found.volume_m3.p50).toBeCloseTo(0.95, 1);
+    // Where only the volume is known mass goes with it: no compost weighs more than two tonnes to the cubic metre.
+    const small = answer({ built_m3: 1, ready_m3: 0.05 });
+    expect(small.notes).toContain('unlike-tape');
+    expect(small.wet_kg.p90 / small.volume_m3.p10).toBeLessThan(2000);
   });
 
   it('a heap that grew is a slip', () => {

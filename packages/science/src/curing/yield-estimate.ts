@@ -7,14 +7,14 @@ import {
   type Outcome,
   type Problem,
 } from '../catalogue/index.ts';
-import { drawsOf, type Estimate, fromPublished, likely, positive, summarise } from '../estimate/index.ts';
+import { drawsOf, type Estimate, fromPublished, positive, summarise } from '../estimate/index.ts';
 import { countInMeasure } from '../material/index.ts';
 import { mixParameters } from '../mix/parameters.ts';
 import type { Portion } from '../mix/portion.ts';
 import { potassiumConductivity_dSPerM } from '../mix/salts.ts';
 import { believed, type Left } from './believed.ts';
 import { heapLeft } from './left.ts';
-import { type HeapYield, type PastHeap, type YieldInput, yieldInputSchema, yieldSchema } from './yield-io.ts';
+import { type HeapYield, type YieldInput, yieldInputSchema, yieldSchema } from './yield-io.ts';
 import { yieldParameters } from './yield-parameters.ts';
 
 function run(input: YieldInput, { draws }: Needs): Outcome<HeapYield> {
@@ -22,13 +22,14 @@ function run(input: YieldInput, { draws }: Needs): Outcome<HeapYield> {
   if (problems.length > 0) return bad(...problems);
   const reckoned = heapLeft(input, draws);
   if (!reckoned.ok) return reckoned;
-  const { left, places, volume_m3, notes } = believed(reckoned.value, input, draws);
+  const most_m3 = summarise(reckoned.value.built_m3).p50;
+  if (input.ready_m3 !== undefined && input.ready_m3 >= most_m3)
+    return bad(grown('ready_m3', input.ready_m3, Number(most_m3.toPrecision(2))));
+  const left = believed(reckoned.value, input, draws);
+  const { volume_m3, notes } = left;
   const measure = input.measure ?? 'barrow';
   const count = countInMeasure(volume_m3, measure, { draws, ownSizes: input.ownSizes, path: 'measure' });
   if (!count.ok) return count;
-  const kept = (values: ArrayLike<number>): Float64Array =>
-    Float64Array.from(places, (place) => values[place] ?? Number.NaN);
-  const told = (values: ArrayLike<number>): Estimate => summarise(kept(values));
   const ofDry = (kg: Float64Array): Float64Array => kg.map((one, i) => (100 * one) / (left.dry_kg[i] ?? Number.NaN));
   const salts = drawsOf(
     draws,
@@ -44,21 +45,21 @@ function run(input: YieldInput, { draws }: Needs): Outcome<HeapYield> {
     volume_m3: summarise(volume_m3),
     measure,
     count: summarise(count.value),
-    wet_kg: told(left.wet_kg),
-    dry_kg: told(left.dry_kg),
-    moisture_pctWet: told(left.moisture_pctWet),
-    left_pctVolume: summarise(volume_m3.map((one, i) => (100 * one) / (kept(left.built_m3)[i] ?? Number.NaN))),
-    nitrogen_kg: told(nitrogen_kg),
-    nitrogen_pctDry: told(ofDry(nitrogen_kg)),
-    phosphorus_kg: told(left.phosphorus_kg),
-    phosphorus_pctDry: told(ofDry(left.phosphorus_kg)),
-    potassium_kg: told(left.potassium_kg),
-    potassium_pctDry: told(potassium_pctDry),
+    wet_kg: summarise(left.wet_kg),
+    dry_kg: summarise(left.dry_kg),
+    moisture_pctWet: summarise(left.moisture_pctWet),
+    left_pctVolume: summarise(volume_m3.map((one, i) => (100 * one) / (left.built_m3[i] ?? Number.NaN))),
+    nitrogen_kg: summarise(nitrogen_kg),
+    nitrogen_pctDry: summarise(ofDry(nitrogen_kg)),
+    phosphorus_kg: summarise(left.phosphorus_kg),
+    phosphorus_pctDry: summarise(ofDry(left.phosphorus_kg)),
+    potassium_kg: summarise(left.potassium_kg),
+    potassium_pctDry: summarise(potassium_pctDry),
     ...(carbon_kg !== undefined && nitrogen_kg.every((one) => one > 0)
-      ? { carbonToNitrogen_ratio: told(carbon_kg.map((one, i) => one / (nitrogen_kg[i] ?? Number.NaN))) }
+      ? { carbonToNitrogen_ratio: summarise(carbon_kg.map((one, i) => one / (nitrogen_kg[i] ?? Number.NaN))) }
       : {}),
-    ...(before === undefined || carbon_kg === undefined ? {} : { lost: lossesOf(left, before, carbon_kg, told) }),
-    fromPotassium_dSPerM: told(
+    ...(before === undefined || carbon_kg === undefined ? {} : { lost: lossesOf(left, before, carbon_kg) }),
+    fromPotassium_dSPerM: summarise(
       potassium_pctDry.map((share, i) => potassiumConductivity_dSPerM(share, salts[i] ?? Number.NaN)),
     ),
     pastHeaps: input.pastHeaps?.length ?? 0,
@@ -66,32 +67,26 @@ function run(input: YieldInput, { draws }: Needs): Outcome<HeapYield> {
 }
 
 /** Heaps shrink: what is ready is never more than what was built. */
-function impossible({ ingredients, built_m3, ready_m3, pastHeaps = [] }: YieldInput): readonly Problem[] {
+function impossible({ ingredients, built_m3, pastHeaps = [] }: YieldInput): readonly Problem[] {
   const missing: readonly Problem[] =
     ingredients === undefined && built_m3 === undefined
       ? [{ code: 'missing', path: 'built_m3', found: '', wanted: 'ingredients, built_m3' }]
       : [];
-  const grown = (one: PastHeap, path: string): readonly Problem[] =>
-    one.ready_m3 < one.built_m3
-      ? []
-      : [{ code: 'out-of-bounds', path, found: `${one.ready_m3} m³`, wanted: `less than ${one.built_m3} m³` }];
   return [
     ...missing,
-    ...(ready_m3 !== undefined && built_m3 !== undefined
-      ? grown({ built_m3: likely(built_m3), ready_m3 }, 'ready_m3')
-      : []),
-    ...pastHeaps.flatMap((one, i) => grown(one, `pastHeaps[${i}].ready_m3`)),
+    ...pastHeaps.flatMap((one, i) =>
+      one.ready_m3 < one.built_m3 ? [] : [grown(`pastHeaps[${i}].ready_m3`, one.ready_m3, one.built_m3)],
+    ),
   ];
 }
 
-function lossesOf(
-  left: Left,
-  before: readonly Portion[],
-  carbon_kg: Float64Array,
-  told: (values: ArrayLike<number>) => Estimate,
-): NonNullable<HeapYield['lost']> {
+function grown(path: string, ready_m3: number, built_m3: number): Problem {
+  return { code: 'out-of-bounds', path, found: `${ready_m3} m³`, wanted: `less than ${built_m3} m³` };
+}
+
+function lossesOf(left: Left, before: readonly Portion[], carbon_kg: Float64Array): NonNullable<HeapYield['lost']> {
   const lost_pct = (of: (portion: Portion) => number, after: (i: number) => number): Estimate =>
-    told(before.map((portion, i) => (100 * (of(portion) - after(i))) / of(portion)));
+    summarise(before.map((portion, i) => (100 * (of(portion) - after(i))) / of(portion)));
   const at = (values: Float64Array) => (i: number) => values[i] ?? Number.NaN;
   const every = (of: (portion: Portion) => number): boolean => before.every((portion) => of(portion) > 0);
   const nitrogen = ({ nitrogen_kg }: Portion): number => nitrogen_kg;

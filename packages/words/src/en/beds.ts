@@ -4,7 +4,7 @@ export const bedsEn = {
   'beds.headline.bare':
     '{beds, plural, one {One bed, with nothing sown for {season} yet} other {# beds, with nothing sown for {season} yet}}.',
   'beds.headline':
-    '{beds, plural, one {One bed} other {# beds}}; {short, plural, =0 {none is short of nitrogen as far as it is written down} one {one is short of nitrogen} other {# are short of nitrogen}}.',
+    '{beds, plural, one {One bed} other {# beds}}; {short, plural, =0 {none is known to be short of nitrogen} one {one is short of nitrogen} other {# are short of nitrogen}}.',
   'beds.what': '{area}: {crops}.',
   'beds.what.bare': '{area}: nothing sown for {season} yet.',
   'beds.crop': '{crop}',
@@ -13,9 +13,13 @@ export const bedsEn = {
   'beds.stands.enough': 'It has nitrogen enough.',
   'beds.stands.over': 'It has more than twice the nitrogen it wants: put on nothing more.',
   'beds.stands.none-wanted': 'It wants no nitrogen put on.',
+  'beds.stands.absurd': 'What is written down for it can’t be.',
+  'beds.answer.absurd':
+    'What is written down for this bed can’t be: look for a slip in its area or in what was put on.',
   'beds.answer.nothing': 'Nothing is sown here for {season} yet, so it wants nothing.',
   'beds.answer.unknown': 'What is sown here is not in the tables, so its wants can’t be told.',
   'beds.share': '{amount} on {bed} ({depth} deep)',
+  'beds.share.dusting': '{amount} on {bed} (a dusting)',
   'beds.share.too-much': '{bed} would get more than it wants: give it less, or leave it out.',
 
   'bedsPage.question': 'What do the beds want?',
@@ -97,8 +101,9 @@ export const bedsEn = {
   'sharePage.by.need': 'by what each wants',
   'sharePage.by.area': 'evenly, by area',
   'sharePage.count': 'Barrows in the heap',
+  'sharePage.carried': 'Of them go on beds',
   'sharePage.reckoned': 'It is reckoned at {volume}, {range}; count them as you dig.',
-  'sharePage.nothing-wanted': 'No bed among these is short of nitrogen: spread it evenly, or keep it.',
+  'sharePage.nothing-wanted': 'No bed among these is known to be short of nitrogen: spread it evenly, or keep it.',
   'sharePage.act': 'Write it down as spread',
   'sharePage.unripe':
     'It was never called ready. Unripe stuff can rob young plants of nitrogen and hurt seeds: leave it on top, or wait.',

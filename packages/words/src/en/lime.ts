@@ -2,7 +2,8 @@
 export const limeEn = {
   'lime.answer.none': 'None: {stuff} has no place on this soil. Use it up on paths, or bin it cold.',
   'lime.answer.none-lime': 'None: this soil needs no lime.',
-  'lime.answer.none-crop': 'None: potatoes and what likes it sour want no ash.',
+  'lime.answer.none-crop':
+    'None: potatoes and what likes it sour want neither lime nor ash. On very sour soil, below about 5, ask your laboratory.',
   'lime.answer.test-first':
     'Test the pH first: none at all at 6.5 or above. Without a test it is a guess, and too much locks up iron and phosphorus.',
   'lime.answer.give': 'Put on {kg} of {stuff} on {area}: {each} on each square metre.',

@@ -17,6 +17,7 @@ export const problemsEn = {
   'problem.too-big': '{path} is {found}, which is too much; it wants {wanted}.',
   'problem.too-small': '{path} is {found}, which is too little; it wants {wanted}.',
   'problem.not-one-of': '{path} is {found}; it must be one of: {wanted}.',
+  'problem.heap-gone': 'Nothing is left of “{found}”.',
   'problem.out-of-bounds': '{path} is {found}; it wants {wanted}.',
   'problem.not-valid': '{path} is {found}: {wanted}.',
   'problem.unknown-field': 'There is no place for {found} (at {path}); check its spelling or leave it out.',

@@ -26,7 +26,7 @@ export const ripeEn = {
   'ripe.state.unripe':
     'Not ripe. Turn it, keep it as damp as a wrung-out sponge and wait; as a mulch round grown plants it does no harm, in seed rows and pots it does.',
   'ripe.state.not-shown':
-    'Cannot be shown yet: too little was measured. For beds of grown plants it will do; not for seeds or pots.',
+    'Cannot be shown yet: too little was measured. Until then count it as unripe: not for seeds or pots, on beds only round grown plants.',
   'ripe.soft': 'A limit lies within the range of what was measured, so this is no firm answer.',
   'ripe.sign.ammonia': 'It smells of ammonia: it is still giving off nitrogen, and that burns roots.',
   'ripe.sign.sour': 'It smells sour or rotten: it lacked air, and the acids of that hurt seedlings.',

@@ -43,6 +43,7 @@ export const safeEn = {
   'cli.spread.over': 'beds of the daybook among which --share measures are shared',
   'cli.spread.share': 'whole measures to share among --over',
   'cli.spread.heap': 'a heap of the daybook, shared among --over (all beds if not said) in whole measures',
+  'cli.spread.there': 'whole measures there are in the heap; as reckoned if not said',
   'cli.spread.keep': 'write it down as spread',
   'cli.spread.by': 'share by what each bed is short of, in place of by area',
 

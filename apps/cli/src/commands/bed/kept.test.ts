@@ -49,6 +49,22 @@ describe('a bed from setting up to harvest', () => {
     expect(flat(err)).toContain(said);
   });
 
+  it('keeps a crop of two words, known or not, as it is called', async () => {
+    await home.run(['bed', 'set', 'Kale', '12m2']);
+    await home.run(['bed', 'sow', 'kale', 'Bush Beans']);
+    await home.run(['bed', 'sow', 'kale', 'Aunt May’s greens']);
+    const page = await told(['bed', 'show', 'kale']);
+    expect(page).toContain('bush beans sown');
+    expect(page).toContain('Aunt May’s greens');
+  });
+
+  it('tells that what is written down can’t be, and not that nothing is sown', async () => {
+    await home.run(['bed', 'set', 'Kale', '1m2']);
+    await home.run(['bed', 'sow', 'kale', 'kale']);
+    await home.run(['bed', 'put', 'kale', 'compost=100000barrows']);
+    expect(await told(['bed', 'show', 'kale'])).toContain('can’t be: look for a slip');
+  });
+
   it('refuses a harvest that weighs nothing and a pH that no soil has', async () => {
     await home.run(['bed', 'set', 'Kale', '12m2']);
     expect(flat((await home.run(['bed', 'harvest', 'kale', 'kale', '--mass', '-3kg'])).err)).toContain('--mass');
@@ -70,6 +86,15 @@ describe('a heap of the daybook shared among beds', () => {
     await home.run([...asked, '--keep', '--mulch']);
     expect(await told(['bed', 'show', 'kale'])).toContain('75 % of Spring heap spread on Kale.');
     expect(await told(['bed', 'show', 'leeks'])).toContain('100 % of Spring heap spread on Leeks.');
+  });
+
+  it('in part leaves the rest in the heap, and a heap that is gone is refused', async () => {
+    await home.run(['spread', '--heap', 'spring heap', '--there', '4', '--share', '1', '--over', 'kale', '--keep']);
+    expect(await told(['bed', 'show', 'kale'])).toContain('25 % of Spring heap spread on Kale.');
+    await home.run(['spread', '--heap', 'spring heap', '--there', '3', '--over', 'kale', '--keep']);
+    const { code, err } = await home.run(['spread', '--heap', 'spring heap', '--there', '3', '--keep']);
+    expect(code).not.toBe(0);
+    expect(flat(err)).toContain('Nothing is left of “Spring heap”');
   });
 
   it('is counted as it is reckoned to yield where nobody counted it', async () => {

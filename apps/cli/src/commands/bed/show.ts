@@ -43,6 +43,7 @@ export async function bedShow(name: string | undefined, session: Session): Promi
   const blocks = [
     page(columns, [report.name], [speaker.tell(report.what)]),
     page(columns, [speaker.tell(report.answer)]),
+    page(columns, ...(budget?.advice ?? []).map((said): [string, string] => [`> ${speaker.tell(said)}`, '  '])),
     listed([...(budget?.supplied ?? []), ...report.notes]),
     listed(budget?.others ?? []),
     page(columns, ...done),

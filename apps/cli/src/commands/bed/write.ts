@@ -1,4 +1,4 @@
-import { cropNamed } from '@loamwright/advisor';
+import { cropToKeep } from '@loamwright/advisor';
 import type { Bodies, Holding } from '@loamwright/daybook';
 import { bad, good, type Outcome, type Quantity } from '@loamwright/science';
 import { readQuantity } from '@loamwright/units';
@@ -89,7 +89,7 @@ export function bedSow(name: string, crop: string, options: BedSowOptions, sessi
   return written(options, session, ({ holding, when }) => {
     const bed = subjectNamed(holding, 'bed', name);
     const area = options.area === undefined ? good(undefined) : readArea(options.area, '--area', session);
-    const sown = cropToKeep(crop, session.speaker);
+    const sown = readCrop(crop, session.speaker);
     if (!bed.ok || !area.ok || !sown.ok) return bad(...allOf(bed, area, sown));
     const body: Bodies['sown'] = {
       crop: sown.value,
@@ -100,12 +100,10 @@ export function bedSow(name: string, crop: string, options: BedSowOptions, sessi
   });
 }
 
-/** A known crop by the name the tables have for it, another as it was typed. Problem: `nothing-named`. */
-function cropToKeep(typed: string, speaker: Speaker): Outcome<string> {
-  const name = typed.trim().slice(0, LONGEST);
-  if (name === '') return bad({ code: 'nothing-named', path: 'crop', found: '', wanted: '' });
-  const found = cropNamed(name, speaker);
-  return good('id' in found ? speaker.sayIf(`crop.${found.id}.name`, found.id) : name);
+/** Problem: `nothing-named`. */
+function readCrop(typed: string, speaker: Speaker): Outcome<string> {
+  const name = cropToKeep(typed, speaker);
+  return name === '' ? bad({ code: 'nothing-named', path: 'crop', found: '', wanted: '' }) : good(name);
 }
 
 export interface BedHarvestOptions extends BedWriteOptions {
@@ -122,7 +120,7 @@ export function bedHarvest(
 ): Promise<Outcome<Answer>> {
   return written(options, session, ({ holding, when }) => {
     const bed = subjectNamed(holding, 'bed', name);
-    const taken = cropToKeep(crop, session.speaker);
+    const taken = readCrop(crop, session.speaker);
     const mass: Outcome<Quantity | undefined> =
       options.mass === undefined ? good(undefined) : readMass(options.mass, session);
     if (!bed.ok || !taken.ok || !mass.ok) return bad(...allOf(bed, taken, mass));

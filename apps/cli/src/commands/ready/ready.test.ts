@@ -41,6 +41,7 @@ describe('yield', () => {
     [['yield', '--built', '0L'], '--built is 0'],
     [['yield', '--heap', 'no such'], 'There is no heap called'],
     [['yield', '--past', '1m3=2m3', '--built', '1m3'], '--past'],
+    [['yield', 'straw=2bales', '--ready', '5m3'], '--ready is 5 m³'],
     [['yield', '--built', '1m3', '--rain', 'snow'], 'sheltered, open'],
   ])('%j is refused in words', async (args, said) => {
     const { code, err } = await home.run(args);
@@ -69,9 +70,11 @@ describe('ripe', () => {
   });
 
   it.each([
-    [['ripe', '--seedlings', '5/0'], 'no number'],
+    [['ripe', '--seedlings', '5/0'], 'at least 10'],
     [['ripe', '--rise', '80C'], '--rise is 80'],
     [['ripe', '--nitrate', '5'], '--ammonium is missing'],
+    [['ripe', '--ammonium', '1e9'], 'no number'],
+    [['ripe', '--seedlings', '1/1'], 'at least 10'],
     [['ripe', '--smell', 'sweet'], 'earthy, none, ammonia, sour'],
   ])('%j is refused in words', async (args, said) => {
     const { code, err } = await home.run(args);

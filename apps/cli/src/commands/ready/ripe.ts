@@ -120,7 +120,7 @@ function readMeasured(options: RipeOptions, session: Session): Outcome<NonNullab
     return bad(...allOf(rise, seedlings, cress, ratio, breath, breathCo2, oxygen, demand, ammonium, nitrate, acids));
   const { co2PerCarbon_ratio } = maturityParameters;
   const breathed =
-    breath.value ?? (breathCo2.value === undefined ? undefined : likely(breathCo2.value) / co2PerCarbon_ratio.value);
+    breath.value ?? (breathCo2.value === undefined ? undefined : dividedBy(breathCo2.value, co2PerCarbon_ratio.value));
   if (nitrate.value !== undefined && ammonium.value === undefined)
     return bad({ code: 'missing', path: '--ammonium', found: '', wanted: '--ammonium' });
   return good({
@@ -140,6 +140,11 @@ function readMeasured(options: RipeOptions, session: Session): Outcome<NonNullab
   });
 }
 
+function dividedBy(quantity: Quantity, by: number): Quantity {
+  if (typeof quantity === 'number') return quantity / by;
+  return { p10: quantity.p10 / by, p50: quantity.p50 / by, p90: quantity.p90 / by };
+}
+
 /** None found is told as a trace, so that there is a ratio. */
 const LEAST_NITRATE = 1;
 
@@ -155,6 +160,9 @@ function readRise(typed: string | undefined, { speaker }: Session): Outcome<numb
   return good(convert(likely(read.value), isFahrenheit ? 'degFDifference' : 'degCDifference', 'degCDifference'));
 }
 
+/** Of fewer a share means little: one seed more or less moves it past the width of a class. */
+const LEAST_CONTROL = 10;
+
 /** Percent of the control, or what came up in it and beside it: `85`, `17/20`. Problem: `number-unreadable`. */
 function readSeedlings(typed: string | undefined): Outcome<Quantity | undefined> {
   if (typed === undefined) return good(undefined);
@@ -164,7 +172,9 @@ function readSeedlings(typed: string | undefined): Outcome<Quantity | undefined>
   const problems = allOf(...counts);
   const [came = 0, control = 0] = counts.map((one) => (one.ok ? likely(one.value) : 0));
   if (problems.length > 0) return bad(...problems);
-  return control > 0
-    ? good((100 * came) / control)
-    : bad({ code: 'number-unreadable', path: '--seedlings', found: typed.slice(0, 40), wanted: '17/20' });
+  if (control < LEAST_CONTROL) {
+    const wanted = `at least ${LEAST_CONTROL} of 20 that came up beside it`;
+    return bad({ code: 'out-of-bounds', path: '--seedlings', found: typed.slice(0, 40), wanted });
+  }
+  return good((100 * came) / control);
 }

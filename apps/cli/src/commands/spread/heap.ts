@@ -1,6 +1,7 @@
-import { heapSpread, heapYieldInput, spreadsOf } from '@loamwright/advisor';
+import { compostOf, heapSpread, heapYieldInput, spreadsOf } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import { bad, createDraws, good, type Outcome, yieldEstimate } from '@loamwright/science';
+import type { Saying } from '@loamwright/words';
 import type { Answer } from '../../answer.ts';
 import { allOf, readFigure, readMeasure } from '../../blend.ts';
 import { readPast } from '../../grammar/when.ts';
@@ -15,6 +16,7 @@ import { cautionText } from '../heap.ts';
 export interface SpreadHeapOptions {
   readonly over?: readonly string[] | undefined;
   readonly share?: string | undefined;
+  readonly there?: string | undefined;
   readonly measure?: string | undefined;
   readonly byNeed?: boolean | undefined;
   readonly mulch?: boolean | undefined;
@@ -24,7 +26,8 @@ export interface SpreadHeapOptions {
 
 /**
  * `loamwright spread --heap NAME`: a heap shared among beds in whole measures, by area or by need; with `--keep`, written down as
- * spread. Without `--share` it is counted as it is reckoned to yield; without `--over` all beds take part.
+ * spread. What there is (`--there`) is counted as it is
+ * reckoned to yield; without `--share` all of it goes, without `--over` all beds take part.
  */
 export async function spreadHeap(
   name: string,
@@ -35,9 +38,10 @@ export async function spreadHeap(
   const id = subjectNamed(holding, 'heap', name);
   const counted = readMeasure(options.measure, 'barrow', namesOf(session, holding));
   const beds = (options.over ?? [...holding.beds.keys()]).map((one) => subjectNamed(holding, 'bed', one));
-  const typed = options.share === undefined ? good(undefined) : readFigure(options.share, '--share');
-  const problems = allOf(id, counted, typed, ...beds);
-  if (problems.length > 0 || !id.ok || !counted.ok || !typed.ok) return bad(...problems);
+  const share = readWhole(options.share, '--share');
+  const there = readWhole(options.there, '--there');
+  const problems = allOf(id, counted, share, there, ...beds);
+  if (problems.length > 0 || !id.ok || !counted.ok || !share.ok || !there.ok) return bad(...problems);
   const heap = holding.heaps.get(id.value);
   if (heap === undefined) throw new RangeError('a heap was named');
   const ownSizes = session.settings.measures_L;
@@ -47,20 +51,17 @@ export async function spreadHeap(
     known === undefined
       ? undefined
       : yieldEstimate.run({ ...known, measure: counted.value, ownSizes }, { draws: createDraws() });
-  const measures =
-    typeof typed.value === 'number'
-      ? typed.value
-      : reckoned?.ok === true
-        ? Math.round(reckoned.value.count.p50)
-        : undefined;
-  if (measures === undefined || !Number.isInteger(measures) || measures < 1)
-    return bad({ code: 'number-unreadable', path: '--share', found: options.share ?? '', wanted: '' });
+  const likely = reckoned?.ok === true ? Math.max(1, Math.round(reckoned.value.count.p50)) : undefined;
+  const measures = there.value ?? (likely === undefined ? share.value : Math.max(likely, share.value ?? 0));
+  if (measures === undefined) return bad({ code: 'missing', path: '--share', found: '', wanted: '4' });
+  const carried = share.value ?? measures;
   const asked = {
     heap,
     beds: beds.flatMap((bed) => (bed.ok ? (holding.beds.get(bed.value) ?? []) : [])),
     by: options.byNeed === true ? ('need' as const) : ('area' as const),
     measure: counted.value,
     measures,
+    carried,
     ownSizes,
     workedIn: options.mulch !== true,
   };
@@ -80,15 +81,26 @@ export async function spreadHeap(
     );
   }
   const { speaker, terminal } = session;
+  const unripe: readonly Saying[] = compostOf(heap) === 'unfinished-compost' ? [{ key: 'sharePage.unripe' }] : [];
   const notes = found.value.shares.flatMap(({ tooMuch }) => (tooMuch === null ? [] : [tooMuch]));
   return good({
     value: { measures, ...found.value },
     text: [
       page(terminal.columns, [speaker.tell(found.value.answer)]),
-      page(terminal.columns, ...notes.map((said): [string] => [speaker.tell(said)])),
+      page(terminal.columns, ...[...unripe, ...notes].map((said): [string] => [speaker.tell(said)])),
       cautionText(['legionella', 'dust-spores', 'manure-pathogens'], speaker, terminal.columns),
     ]
       .filter((block) => block !== '')
       .join('\n\n'),
   });
+}
+
+/** Problems: `number-unreadable`; `out-of-bounds` for what is no whole number from 1. */
+function readWhole(typed: string | undefined, path: string): Outcome<number | undefined> {
+  if (typed === undefined) return good(undefined);
+  const read = readFigure(typed, path);
+  if (!read.ok) return read;
+  return typeof read.value === 'number' && Number.isInteger(read.value) && read.value >= 1
+    ? good(read.value)
+    : bad({ code: 'out-of-bounds', path, found: typed.slice(0, 40), wanted: 'a whole number from 1' });
 }

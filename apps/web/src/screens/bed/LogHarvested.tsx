@@ -1,4 +1,5 @@
 import '@loamwright/words/later';
+import { cropToKeep } from '@loamwright/advisor';
 import type { Bed } from '@loamwright/daybook';
 import { type ReactNode, useState } from 'react';
 import { Choices } from '../../parts/Choices.tsx';
@@ -7,7 +8,6 @@ import { WritePage } from '../../parts/WritePage.tsx';
 import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import { CropSearch } from './CropSearch.tsx';
-import { cropToKeep } from './LogSown.tsx';
 import { aboutBed } from './moment.ts';
 
 /** A crop taken from a bed. */

@@ -1,5 +1,5 @@
 import '@loamwright/words/later';
-import { cropNamed } from '@loamwright/advisor';
+import { cropToKeep } from '@loamwright/advisor';
 import type { Bed } from '@loamwright/daybook';
 import { type ReactNode, useState } from 'react';
 import { QuantityField } from '../../parts/QuantityField.tsx';
@@ -34,12 +34,4 @@ export function LogSown({ bed }: { readonly bed: Bed }): ReactNode {
       <QuantityField label={speaker.say('bedPage.sown.area')} shownAs="area" value={area_m2} onChange={setArea} />
     </WritePage>
   );
-}
-
-/** A known crop by the name the tables have for it, another as it was typed. */
-export function cropToKeep(typed: string, speaker: Parameters<typeof cropNamed>[1]): string {
-  const name = typed.trim();
-  if (name === '') return '';
-  const found = cropNamed(name, speaker);
-  return 'id' in found ? speaker.sayIf(`crop.${found.id}.name`, found.id) : name;
 }

@@ -35,6 +35,7 @@ export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode
   );
   const [lies, setLies] = useState<'dug' | 'top'>('top');
   const [barrows, setBarrows] = useState(Math.max(1, Math.round(reckoned?.count.p50 ?? 1)));
+  const [carried, setCarried] = useState<number | null>(null);
   const [when, setWhen] = useState<When>('now');
   const asked = {
     heap,
@@ -42,6 +43,7 @@ export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode
     by,
     measure: 'barrow',
     measures: barrows,
+    carried: Math.min(barrows, carried ?? barrows),
     ownSizes: measures_L,
     workedIn: lies === 'dug',
   };
@@ -92,12 +94,20 @@ export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode
                 .join(' ')}
             </p>
           )}
+          {compostOf(heap) === 'unfinished-compost' && <p>{speaker.say('sharePage.unripe')}</p>}
           <Steps
             label={speaker.say('sharePage.count')}
             value={barrows}
             step={1}
             least={1}
             onChange={(count) => setBarrows(Math.round(count))}
+          />
+          <Steps
+            label={speaker.say('sharePage.carried')}
+            value={Math.min(barrows, carried ?? barrows)}
+            step={1}
+            least={1}
+            onChange={(count) => setCarried(Math.min(barrows, Math.round(count)))}
           />
           {reckoned !== undefined && (
             <p className="small quiet">
@@ -146,7 +156,6 @@ export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode
           />
           <WhenField value={when} onChange={setWhen} />
           <Problem saying={problem} />
-          {compostOf(heap) === 'unfinished-compost' && <p>{speaker.say('sharePage.unripe')}</p>}
           {heap.lastRaw !== null && (
             <p>
               {speaker.say('sharePage.raw')}{' '}

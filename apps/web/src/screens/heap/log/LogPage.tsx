@@ -6,6 +6,7 @@ import { useBook } from '../../../keep/useBook.ts';
 import { useWriting } from '../../../keep/useWriting.ts';
 import { Problem } from '../../../parts/Problem.tsx';
 import { WhenField } from '../../../parts/WhenField.tsx';
+import { showWrongField } from '../../../parts/wrong-field.ts';
 import { AddPhotos } from '../../../photo/AddPhotos.tsx';
 import { type NewPhoto, photoThings } from '../../../photo/things.ts';
 import { Page } from '../../../shell/Page.tsx';
@@ -32,6 +33,7 @@ export function LogPage({ heap, question, act, thing, ask, children }: Propertie
   const [photos, setPhotos] = useState<readonly NewPhoto[]>([]);
   const ready = thing(resolved(when)) !== null && !busy;
   const keep = async (): Promise<void> => {
+    if (showWrongField()) return;
     const happened = resolved(when);
     const written = thing(happened);
     if (written === null || (ask !== undefined && !ask(happened))) return;
