@@ -1,4 +1,4 @@
-import type { BalanceRow, HoldingBalance, Quantity } from '@loamwright/science';
+import type { BalanceRow, Droppings, DroppingsInput, HoldingBalance, Quantity } from '@loamwright/science';
 import type { Figure, Saying } from '@loamwright/words';
 import { mass, say, sayOf, smallMass } from './saying.ts';
 
@@ -80,4 +80,22 @@ function leftWords({ left_kg }: BalanceRow): Saying {
 function handy(kg: Quantity): Figure {
   const likely = typeof kg === 'number' ? kg : kg.p50;
   return Math.abs(likely) < 1 ? smallMass(kg) : mass(kg);
+}
+
+/** What animals leave behind, in sentences. */
+export function droppingsReport({ animal, count, days }: DroppingsInput, found: Droppings): readonly Saying[] {
+  return [
+    say('droppings.answer', {
+      animals: say('droppings.animals', { count, animal: sayOf('droppings.animal', animal) }),
+      days,
+      wet: mass(found.wet_kg),
+      range: { ...mass(found.wet_kg), asRange: true },
+    }),
+    say('droppings.holds', {
+      nitrogen: handy(found.nitrogen_kg),
+      phosphorus: handy(found.phosphorus_kg),
+      potassium: handy(found.potassium_kg),
+    }),
+    say('droppings.kept', { nitrogen: handy(found.keptNitrogen_kg) }),
+  ];
 }

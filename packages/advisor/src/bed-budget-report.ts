@@ -80,8 +80,8 @@ export function bedBudgetReport({ input, budget, releases, holding }: Told): Bed
     cover: budget.cover.flatMap((cover, i) => coverWords(cover, input.fertilisers?.[i])),
     advice: budget.advice.map((id) => sayOf('budget.advice', id)),
     others: [
-      elementWords('phosphate', budget.elements.phosphate),
-      elementWords('potash', budget.elements.potash),
+      elementWords('phosphate', budget),
+      elementWords('potash', budget),
       ...(budget.phosphorus_years === undefined ? [] : [yearsWords(budget.phosphorus_years)]),
       ...lockUpWords(budget),
       ...saltWords(budget),
@@ -143,8 +143,13 @@ function ranged(quantity: Quantity): Figure {
   return { ...smallMass(quantity), asRange: true };
 }
 
-function elementWords(id: 'phosphate' | 'potash', element: ElementBudget): Saying {
-  return sayOf(`budget.${id}`, element.stands, {
+/** Of soil that nobody tested it is not known what it holds, so no odds are told of its being short. */
+function elementWords(id: 'phosphate' | 'potash', { elements, untested }: BedBudget): Saying {
+  const element = elements[id];
+  const unknown =
+    untested.includes(id === 'phosphate' ? 'phosphorus' : 'potassium') &&
+    (element.stands === 'short' || element.stands === 'doubtful');
+  return sayOf(`budget.${id}`, unknown ? 'untested' : element.stands, {
     need: smallMass(element.need_kg),
     supplied: smallMass(element.supplied_kg),
     short: smallMass(element.short_kg),

@@ -1,5 +1,6 @@
 import { type Bed, type Heap, type Holding, localDate, type SoilTested, type Spreading } from '@loamwright/daybook';
 import {
+  allCrops,
   type BedBudgetInput,
   type ClassId,
   createDraws,
@@ -14,6 +15,7 @@ import {
 import type { Saying, Speaker } from '@loamwright/words';
 import { cropNamed } from './crop-names.ts';
 import { heapName, materialName } from './names.ts';
+import { ownCompost } from './own-compost.ts';
 import { stuffed } from './own-stuff.ts';
 
 /** From September on, what goes on a bed serves the crops of the next year. */
@@ -47,8 +49,12 @@ export function bedRecords(
   const seasonAt = (at: string): number => seasonOf(at, zone);
   const { area_m2 } = bed.setUp.body;
   const sown = bed.sown
-    .filter(({ entry }) => seasonAt(entry.happened) === season)
-    .map(({ body }) => ({ body, found: cropNamed(body.crop, speaker) }));
+    .map(({ entry, body }) => ({ at: entry.happened, body, found: cropNamed(body.crop, speaker) }))
+    .filter(({ at, body, found }) => {
+      const since = seasonAt(at);
+      if (since >= season) return since === season;
+      return 'id' in found && isPerennial(found.id) && !isOver(bed, body.crop, at);
+    });
   const crops = sown.flatMap(({ body, found }) =>
     'id' in found ? [{ crop: found.id, area_m2: body.area_m2 ?? area_m2 }] : [],
   );
@@ -69,16 +75,31 @@ export function compostOf({ acts }: Heap): 'finished-compost' | 'unfinished-comp
   return acts.some(({ kind }) => kind === 'finished') ? 'finished-compost' : 'unfinished-compost';
 }
 
-function putOf({ told }: Spreading, seasonsAgo: number, holding: Holding): PutOn | undefined {
-  const { of, mass_kg, volume_m3, workedIn } = told.body;
+const perennials: readonly string[] = ['perennial-vegetable', 'small-fruit', 'tree-fruit'];
+
+/** Asparagus, strawberries, apples: planted once, they want something every year. */
+function isPerennial(id: string): boolean {
+  return perennials.includes(allCrops.find((crop) => crop.id === id)?.group ?? '');
+}
+
+/** Whether the last of a crop was taken since it was planted. */
+function isOver({ harvested }: Bed, crop: string, since: string): boolean {
+  return harvested.some(({ entry, body }) => body.last === true && body.crop === crop && entry.happened >= since);
+}
+
+function putOf(spreading: Spreading, seasonsAgo: number, holding: Holding): PutOn | undefined {
+  const { of, mass_kg, volume_m3, workedIn } = spreading.told.body;
   const laid = { seasonsAgo, placed: workedIn ? ('dug-in' as const) : ('mulched' as const) };
   if (of.type === 'material') {
     return { ...stuffed(of.id, [], holding), amount: { mass_kg: of.mass_kg }, ...laid };
   }
   const heap = holding.heaps.get(of.id);
   const material = heap === undefined ? 'unfinished-compost' : compostOf(heap);
-  if (mass_kg !== undefined) return { material, amount: { mass_kg }, ...laid };
-  return volume_m3 === undefined ? undefined : { material, amount: { volume_m3 }, ...laid };
+  // Of ripe compost what it was made of is known better than the tables'; unripe stuff lies somewhere on the way.
+  const described = material === 'finished-compost' ? ownCompost(spreading, holding) : undefined;
+  const compost = { material, ...laid, ...(described !== undefined && { described }) };
+  if (mass_kg !== undefined) return { ...compost, amount: { mass_kg } };
+  return volume_m3 === undefined ? undefined : { ...compost, amount: { volume_m3 } };
 }
 
 function spreadName({ told }: Spreading, holding: Holding): Saying {

@@ -1,5 +1,5 @@
 export type { ActMark } from './act-marks.ts';
-export { type BalanceOfYear, balanceOfYear } from './balance-of-year.ts';
+export { type BalanceOfYear, balanceOfYear, droppingsReport } from './balance-of-year.ts';
 export { type BalanceReport, balanceReport, type JudgedWords } from './balance-report.ts';
 export { type BedBudgetReport, bedBudgetReport, type ReleaseOf, releasesOf } from './bed-budget-report.ts';
 export { type BedFillReport, bedFillReport } from './bed-fill-report.ts';

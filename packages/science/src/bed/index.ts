@@ -3,6 +3,7 @@ import { availableNitrogen } from './available-nitrogen.ts';
 import { holdingBalance } from './balance/holding-balance.ts';
 import { bedBudget } from './bed-budget.ts';
 import { charBlend } from './char/index.ts';
+import { droppings } from './droppings.ts';
 import { limeRate } from './lime-rate.ts';
 import { shareOut } from './share-out.ts';
 import { soilTestRead } from './soil-test.ts';
@@ -21,6 +22,7 @@ export const bedCalculations: readonly ListedCalculation[] = [
   listed(shareOut),
   listed(soilTestRead),
   listed(limeRate),
+  listed(droppings),
   listed(charBlend),
   listed(soilCarbon),
   listed(buildUp),
@@ -70,6 +72,7 @@ export {
   saltYield_pct,
   soilContactIds,
 } from './crops.ts';
+export { type Droppings, type DroppingsInput, type DungAnimal, droppings, dungAnimals } from './droppings.ts';
 export { type LimeRate, type LimeRateInput, limeRate, limeStuffs, textureIds } from './lime-rate.ts';
 export { type BasisId, type KindId, kindIds, type WeatherId, weatherIds } from './release.ts';
 export { type ShareOut, type ShareOutInput, shareOut } from './share-out.ts';

@@ -43,6 +43,7 @@ export {
   nitrogenGrade_pctAsIs,
   nitrogenToReach,
 } from './nitrogen-to-reach.ts';
+export { materialRules } from './parameters.ts';
 export type { SaltClass, Salts } from './salts.ts';
 export type { ChargeId } from './search.ts';
 export type { Season } from './season.ts';

@@ -30,6 +30,21 @@ export const balanceEn = {
     'What stays in the beds is a remainder: how much of it leaches or goes to the air nobody measured here.',
   'balance.note.range':
     'Nitrogen lost in the heaps may be {low} to {high}; what stays in the beds {bedsLow} to {bedsHigh}.',
+  'droppings.answer':
+    '{animals} leave about {wet} in {days, plural, one {# day} other {# days}}, {range}, without bedding.',
+  'droppings.animals': '{count, number} {animal}',
+  'droppings.animal.laying-hen': 'laying hens',
+  'droppings.animal.broiler': 'broilers',
+  'droppings.animal.turkey': 'turkeys',
+  'droppings.animal.dairy-cow': 'dairy cows',
+  'droppings.animal.beef-cow': 'beef cows',
+  'droppings.holds':
+    'Fresh it holds about {nitrogen} of nitrogen, {phosphorus} of phosphorus and {potassium} of potassium, as the elements.',
+  'droppings.kept': 'After usual storage about {nitrogen} of the nitrogen is left.',
+  'cli.bed.droppings': 'How much animals leave behind, and what is in it.',
+  'cli.bed.droppings.count': 'how many animals',
+  'cli.bed.droppings.animal': 'laying-hen, broiler, turkey, dairy-cow or beef-cow',
+  'cli.bed.droppings.days': 'in how many days; 30 if not said',
   'cli.bed.balance': 'Where a year’s carbon, nutrients and water go, from scrap to crop.',
   'cli.bed.balance.heaped': 'what went on heaps in the year, as for mix',
   'cli.bed.balance.straight': 'what went on beds straight: hen-manure=2barrows',

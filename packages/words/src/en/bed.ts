@@ -19,6 +19,8 @@ export const bedEn = {
     'Phosphorus (as P₂O₅): wants about {need}, has about {supplied}; whether that is enough can’t be told: {chance}.',
   'budget.phosphate.enough': 'Phosphorus (as P₂O₅): wants about {need}, has about {supplied}. Enough: {chance}.',
   'budget.phosphate.over': 'Phosphorus (as P₂O₅): wants about {need}, has about {supplied}, more than twice as much.',
+  'budget.phosphate.untested':
+    'Phosphorus (as P₂O₅): harvests want about {need}, what was put on brings {supplied}. What the soil holds nobody tested, so whether it is short is not known.',
   'budget.phosphate.none-wanted': 'Phosphorus: none is wanted.',
   'budget.potash.short':
     'Potassium (as K₂O): wants about {need}, has about {supplied}; about {short} is short. Enough: {chance}.',
@@ -26,6 +28,8 @@ export const bedEn = {
     'Potassium (as K₂O): wants about {need}, has about {supplied}; whether that is enough can’t be told: {chance}.',
   'budget.potash.enough': 'Potassium (as K₂O): wants about {need}, has about {supplied}. Enough: {chance}.',
   'budget.potash.over': 'Potassium (as K₂O): wants about {need}, has about {supplied}, more than twice as much.',
+  'budget.potash.untested':
+    'Potassium (as K₂O): harvests want about {need}, what was put on brings {supplied}. What the soil holds nobody tested, so whether it is short is not known.',
   'budget.potash.none-wanted': 'Potassium: none is wanted.',
   'budget.since': '{seasons, plural, =0 {put on this season} =1 {put on a season ago} other {put on # seasons ago}}',
   'budget.put.gives': '{stuff} ({mass}), {since}: about {nitrogen} of its {all} of nitrogen this season ({range}).',

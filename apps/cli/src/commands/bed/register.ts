@@ -3,6 +3,7 @@ import type { Register } from '../../register.ts';
 import { bedBalance } from './balance.ts';
 import { bedBudgetCommand } from './budget.ts';
 import { bedChar } from './char.ts';
+import { bedDroppings } from './droppings.ts';
 import { bedLime } from './lime.ts';
 import { bedShow } from './show.ts';
 import { bedTest } from './soil-test.ts';
@@ -97,6 +98,12 @@ export function registerBed(bed: Command, register: Register): void {
     .option('--mulch', say('cli.bed.balance.mulch'))
     .option('--size <size...>', say('cli.option.size'))
     .action((heaped, options) => run(options, (session) => bedBalance(heaped, options, session)));
+
+  under(bed, 'droppings', 'cli.bed.droppings')
+    .argument('<count>', say('cli.bed.droppings.count'))
+    .argument('<animal>', say('cli.bed.droppings.animal'))
+    .option('--days <count>', say('cli.bed.droppings.days'))
+    .action((count, animal, options) => run(options, async (session) => bedDroppings(count, animal, options, session)));
 
   under(bed, 'lime', 'cli.bed.lime')
     .option('--ph <figure>', say('cli.bed.lime.ph'))

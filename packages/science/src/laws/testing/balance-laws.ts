@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { type BalanceRow, type HoldingBalanceInput, holdingBalance } from '../../bed/balance/holding-balance.ts';
+import { droppings, dungAnimals } from '../../bed/droppings.ts';
 import { createDraws } from '../../estimate/index.ts';
 import { amountTimes } from './amounts.ts';
 import { expectNoLess, type LawsOf, law, scaleLaw } from './law.ts';
@@ -41,6 +42,32 @@ function expectBalanced(row: BalanceRow): void {
 }
 
 export const balanceLaws: Readonly<Record<string, LawsOf>> = {
+  droppings: {
+    scale: scaleLaw(droppings, {
+      says: 'so many times the animals leave so many times as much',
+      cases: fc.record({
+        animal: fc.constantFrom(...dungAnimals),
+        count: fc.integer({ min: 1, max: 100 }),
+        days: fc.integer({ min: 1, max: 365 }),
+      }),
+      times: (input, by) => ({ ...input, count: input.count * by }),
+    }),
+    others: [
+      law(droppings, {
+        says: 'storage never adds anything',
+        cases: fc.constantFrom(...dungAnimals),
+        inputs: (animal) => [{ animal, count: 3, days: 10 }],
+        expects: ([found]) => {
+          expectNoLess(found?.nitrogen_kg.p50 ?? Number.NaN, found?.keptNitrogen_kg.p50 ?? Number.NaN, 'nitrogen');
+          expectNoLess(
+            found?.phosphorus_kg.p50 ?? Number.NaN,
+            found?.keptPhosphorus_kg.p50 ?? Number.NaN,
+            'phosphorus',
+          );
+        },
+      }),
+    ],
+  },
   'holding-balance': {
     scale: scaleLaw(holdingBalance, {
       says: 'so many times everything and so many times the beds move so many times as much',
