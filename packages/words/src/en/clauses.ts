@@ -79,6 +79,7 @@ export const clausesEn = {
     'a clause, such as "height 4ft", "volume 150ft3 per 10000ft2", "footprint 75ft2", "lot-share 1%", "sides 4x8ft", "from-line 5ft", "from-house 15ft", "from-water 100ft", "bars pet-waste", "allows horse-manure", "allows-only garden-stuff", rear-yard, covered, enclosed, scraps-buried',
   'cli.safe.clauses.of': 'whose clauses those of --clause are, by name',
   'cli.safe.clauses.whose': 'town (if not said), landlord, market or other',
+  'cli.safe.clauses.keep': 'write these clauses down; without --clause and --file those that are written down are used',
   'cli.safe.clauses.size': 'width, depth and height of the heap: 4x4x4ft',
   'cli.safe.clauses.volume': 'its volume, where it is no full box',
   'cli.safe.clauses.lot': 'area of the lot: 8000ft2',

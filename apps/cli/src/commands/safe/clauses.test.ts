@@ -84,6 +84,33 @@ describe('safe clauses', () => {
     expect(value).toMatchObject({ standing: 'clause-fails', input: { logMeets: false } });
   });
 
+  it('clauses written down are used where none are typed, the newest of each name', async () => {
+    const kept = ['safe', 'clauses', '--keep', '--of', 'Town code', '--clause'];
+    await home.run([...kept, 'height 4ft', 'from-line 5ft']);
+    const asked = ['safe', 'clauses', '--size', '4x4x5ft', '--line', '6ft'];
+    expect(flat((await home.run(asked)).out)).toContain('Town code');
+    const clausesOf = async (): Promise<readonly unknown[]> => {
+      const { value } = await home.json(asked);
+      return (value as { input: { codes: readonly { clauses: readonly unknown[] }[] } }).input.codes.flatMap(
+        ({ clauses }) => clauses,
+      );
+    };
+    expect(await clausesOf()).toHaveLength(2);
+    await home.run([...kept, 'height 6ft']);
+    expect(await clausesOf()).toHaveLength(1);
+  });
+
+  it.each([
+    [['--keep', '--clause', 'height 4ft'], '--of is missing'],
+    [['--keep', '--of', 'Town'], 'clause'],
+    [['--keep', '--of', 'Town', '--clause', 'be nice'], 'be nice'],
+    [[], 'clause'],
+  ])('%j is refused in words', async (more, said) => {
+    const { code, err } = await home.run(['safe', 'clauses', ...more]);
+    expect(code).not.toBe(0);
+    expect(flat(err)).toContain(said);
+  });
+
   it('clauses typed and filed, of a landlord too', async () => {
     const { value } = await home.json([
       'safe',

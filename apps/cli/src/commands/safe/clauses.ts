@@ -29,8 +29,10 @@ import { readText } from '../../file.ts';
 import { readClause } from '../../grammar/clause.ts';
 import { readBaySize } from '../../grammar/measurement.ts';
 import type { Names } from '../../grammar/names.ts';
+import { readPast } from '../../grammar/when.ts';
 import { namesOf } from '../../holding.ts';
 import { parseJson } from '../../json.ts';
+import { recorded } from '../../recorded.ts';
 import type { Session } from '../../session.ts';
 import { subjectNamed } from '../../subject.ts';
 import { page } from '../../text.ts';
@@ -52,6 +54,7 @@ export interface SafeClausesOptions {
   readonly cover?: string | undefined;
   readonly enclosed?: string | undefined;
   readonly buried?: string | undefined;
+  readonly keep?: boolean | undefined;
 }
 
 const LONGEST = 60;
@@ -65,8 +68,9 @@ export async function safeClauses(
   const book = await readBook(session);
   if (!book.ok) return book;
   const { holding } = book.value;
+  if (options.keep === true) return keepClauses(options, holding, session);
   const known = name === undefined ? good(undefined) : heapNamed(name, holding);
-  const codes = await readCodes(options, session);
+  const codes = await readCodes(options, holding, session);
   const facts = readFacts(options, namesOf(session, holding), session);
   if (!known.ok || !codes.ok || !facts.ok) return bad(...allOf(known, codes, facts));
   const heap = known.value;
@@ -136,12 +140,53 @@ const fileSchema = z.strictObject({
 const MOST_BYTES = 1_000_000;
 
 /** Problems: `no-clauses`, `clause-unreadable`, those of a file and of its shape. */
-async function readCodes(options: SafeClausesOptions, session: Session): Promise<Outcome<readonly LocalCode[]>> {
+/** What was typed and filed; where neither was given, what the daybook keeps. */
+async function readCodes(
+  options: SafeClausesOptions,
+  holding: Holding,
+  session: Session,
+): Promise<Outcome<readonly LocalCode[]>> {
   const typed = readTyped(options, session);
   const filed = options.file === undefined ? good([]) : await readFiled(options.file, session);
   if (!typed.ok || !filed.ok) return bad(...allOf(typed, filed));
-  const codes = [...typed.value, ...filed.value];
+  const given = [...typed.value, ...filed.value];
+  const kept = given.length > 0 ? good([]) : readKept(holding, session);
+  if (!kept.ok) return kept;
+  const codes = [...given, ...kept.value];
   return codes.length === 0 ? bad({ code: 'no-clauses', path: '--clause', found: '', wanted: '' }) : good(codes);
+}
+
+/** The clauses of the daybook, a phrase on each line. */
+function readKept(holding: Holding, session: Session): Outcome<readonly LocalCode[]> {
+  const read = [...holding.clauses.values()].map(({ body: { title, text, source } }): Outcome<LocalCode> => {
+    const code = codeOf(title, text.split('\n'), title, session);
+    return code.ok ? good({ ...code.value, whose: whoseIds.find((one) => one === source) ?? 'town' }) : code;
+  });
+  const problems = allOf(...read);
+  return problems.length > 0 ? bad(...problems) : good(read.flatMap((one) => (one.ok ? [one.value] : [])));
+}
+
+/**
+ * The typed clauses, written down: a phrase on each line under their name; those of a name that is known take the place of what stood
+ * there. Problems: `no-clauses`, `missing` without a name, those of reading them.
+ */
+async function keepClauses(options: SafeClausesOptions, holding: Holding, session: Session): Promise<Outcome<Answer>> {
+  const { clause = [], of } = options;
+  const typed = readTyped(options, session);
+  const when = readPast('now', session.now(), session.zone);
+  if (!typed.ok || !when.ok) return bad(...allOf(typed, when));
+  const [code] = typed.value;
+  if (code === undefined) return bad({ code: 'no-clauses', path: '--clause', found: '', wanted: '' });
+  if (of === undefined) return bad({ code: 'missing', path: '--of', found: '', wanted: 'a name such as "Town code"' });
+  const before = [...holding.clauses.values()].find(({ body }) => body.title === code.of);
+  return recorded(session, [
+    {
+      kind: 'local-clause',
+      body: { title: code.of, text: clause.map((one) => one.trim()).join('\n'), source: code.whose },
+      about: [{ type: 'clause', id: before?.subject ?? session.newId() }],
+      when: when.value,
+    },
+  ]);
 }
 
 function readTyped({ clause = [], of, whose }: SafeClausesOptions, session: Session): Outcome<readonly LocalCode[]> {

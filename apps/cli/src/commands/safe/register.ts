@@ -73,6 +73,7 @@ export function registerSafe(safe: Command, { under, say, run }: Register): void
     .option('--clause <clause...>', say('cli.safe.clauses.clause'))
     .option('--of <name>', say('cli.safe.clauses.of'))
     .option('--whose <whose>', say('cli.safe.clauses.whose'))
+    .option('--keep', say('cli.safe.clauses.keep'))
     .option('--size <size>', say('cli.safe.clauses.size'))
     .option('--volume <volume>', say('cli.safe.clauses.volume'))
     .option('--lot <area>', say('cli.safe.clauses.lot'))
