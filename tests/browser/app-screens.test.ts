@@ -49,6 +49,7 @@ function screens(heap: string, entry: string): readonly Screen[] {
     at(`heap/${heap}/ready`, '.field'),
     at(`heap/${heap}/spread`, '.choices'),
     at(`heap/${heap}/safe`, '.choices'),
+    at('balance', '.choices'),
     at('beds', '.lines'),
     at('beds/new', '.field'),
     at('bed/kale', '.picture svg'),

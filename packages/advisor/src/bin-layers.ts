@@ -55,7 +55,8 @@ function massOf({ put, share }: Layer): Quantity {
   return { p10: mass_kg.p10 * share, p50: mass_kg.p50 * share, p90: mass_kg.p90 * share };
 }
 
-function added(a: Quantity, b: Quantity): Quantity {
+/** The sum of two amounts that one hand guessed: their tenths add up. */
+export function added(a: Quantity, b: Quantity): Quantity {
   if (!isEstimate(a) && !isEstimate(b)) return a + b;
   const { p10, p50, p90 } = isEstimate(a) ? a : { p10: a, p50: a, p90: a };
   const other = isEstimate(b) ? b : { p10: b, p50: b, p90: b };

@@ -82,4 +82,5 @@ export { layerReport, type SpreadReport, shareReport, spreadReport } from './spr
 export { type StockLine, type StockReport, stockReport } from './stock-report.ts';
 export { tradeOffWords } from './trade-off-words.ts';
 export { vocabularyOf } from './vocabulary.ts';
+export { type YearOf, yearOf } from './year-of.ts';
 export { heapYieldInput, yieldReport } from './yield-report.ts';

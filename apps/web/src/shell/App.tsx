@@ -11,6 +11,7 @@ const Mix = lazy(() => import('../screens/mix/Mix.tsx'));
 const Card = lazy(() => import('../screens/card/Card.tsx'));
 const Heaps = lazy(() => import('../screens/heaps/Heaps.tsx'));
 const Harvest = lazy(() => import('../screens/harvest/Harvest.tsx'));
+const Balance = lazy(() => import('../screens/balance/Balance.tsx'));
 const Beds = lazy(() => import('../screens/bed/Beds.tsx'));
 const SetUpBed = lazy(() => import('../screens/bed/SetUpBed.tsx'));
 const Bed = lazy(() => import('../screens/bed/Bed.tsx'));
@@ -40,6 +41,8 @@ function pageFor(first: string, path: readonly string[]): ReactNode {
       return <Heaps />;
     case 'heap':
       return <Heap key={second} heap={second ?? ''} page={third ?? ''} />;
+    case 'balance':
+      return <Balance />;
     case 'beds':
       return second === 'new' ? <SetUpBed /> : <Beds />;
     case 'bed':

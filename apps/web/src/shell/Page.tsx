@@ -71,6 +71,7 @@ const placeOf: Readonly<Record<string, string>> = {
   heap: 'heaps',
   bay: 'heaps',
   bed: 'beds',
+  balance: 'beds',
   material: 'bins',
   pail: 'bins',
 };

@@ -34,6 +34,7 @@ export {
   type BalanceAct,
   type BalanceId,
   type BalanceRow,
+  balanceIds,
   type HoldingBalance,
   type HoldingBalanceInput,
   holdingBalance,

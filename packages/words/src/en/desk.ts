@@ -1,5 +1,4 @@
 import { apiEn } from './api.ts';
-import { balanceEn } from './balance.ts';
 import { bedDeskEn } from './bed-desk.ts';
 import { bedYearsEn } from './bed-years.ts';
 import { calculationsEn } from './calculations.ts';
@@ -16,7 +15,6 @@ import { sizeEn } from './size.ts';
 
 /** What only the command line, the server and the written pages say. The app is built without it (`no-desk.ts`). */
 export const deskEn: typeof apiEn &
-  typeof balanceEn &
   typeof bedDeskEn &
   typeof bedYearsEn &
   typeof calculationsEn &
@@ -31,7 +29,6 @@ export const deskEn: typeof apiEn &
   typeof siftEn &
   typeof sizeEn = {
   ...apiEn,
-  ...balanceEn,
   ...bedDeskEn,
   ...bedYearsEn,
   ...calculationsEn,

@@ -1,3 +1,4 @@
+import { balanceEn } from './balance.ts';
 import { bedEn } from './bed.ts';
 import { bedsEn } from './beds.ts';
 import { cropsEn } from './crops.ts';
@@ -9,7 +10,8 @@ import { sanitationEn } from './sanitation.ts';
 import { soilTestEn } from './soil-test.ts';
 import { spreadEn } from './spread.ts';
 
-type Later = typeof bedEn &
+type Later = typeof balanceEn &
+  typeof bedEn &
   typeof bedsEn &
   typeof cropsEn &
   typeof inputsEn &
@@ -25,6 +27,7 @@ type Later = typeof bedEn &
  * screen is built without it.
  */
 export const laterEn: Later = {
+  ...balanceEn,
   ...bedEn,
   ...bedsEn,
   ...cropsEn,

@@ -1,4 +1,5 @@
-import { balanceOfYear, stuffed } from '@loamwright/advisor';
+import { balanceOfYear, stuffed, yearOf } from '@loamwright/advisor';
+import type { Holding } from '@loamwright/daybook';
 import {
   bad,
   check,
@@ -20,6 +21,7 @@ import type { Session } from '../../session.ts';
 import { withSizes } from '../../sizes.ts';
 import { page } from '../../text.ts';
 import { cautionText } from '../heap.ts';
+import { readSeason } from './budget.ts';
 import { readCrops } from './read.ts';
 
 export interface BedBalanceOptions {
@@ -30,6 +32,7 @@ export interface BedBalanceOptions {
   readonly after?: string | undefined;
   readonly mulch?: boolean | undefined;
   readonly size?: readonly string[] | undefined;
+  readonly for?: string | undefined;
 }
 
 /** `loamwright bed balance`: a year from scrap to crop, what is lost on the way and what is left over. */
@@ -44,18 +47,16 @@ export async function bedBalance(
   const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
   if (!sized.ok) return sized;
   const session = sized.value;
+  if (typed.length === 0 && options.straight === undefined) return ofYear(options, holding, session);
   const names = namesOf(session, holding);
   const heaped = readIngredients(typed, names);
   const straight = readIngredients(options.straight ?? [], names);
   const spread = readIngredients(options.spread === undefined ? [] : [`compost=${options.spread}`], names);
   const crops = readCrops(options.crops ?? [], false, session);
-  const rain =
-    options.rain === undefined ? good(undefined) : readOneOf(options.rain, ['sheltered', 'open'] as const, '--rain');
+  const rain = readRain(options.rain);
   const after = options.after === undefined ? good(undefined) : readFigure(options.after, '--after');
   if (!heaped.ok || !straight.ok || !spread.ok || !crops.ok || !rain.ok || !after.ok)
     return bad(...allOf(heaped, straight, spread, crops, rain, after));
-  if (heaped.value.length + straight.value.length === 0)
-    return bad({ code: 'nothing-named', path: 'bed balance', found: '', wanted: '' });
   const [went] = spread.value;
   const input = check<HoldingBalanceInput>(holdingBalance.input, {
     heaped: heaped.value.map(
@@ -78,6 +79,10 @@ export async function bedBalance(
     ...(rain.value !== undefined && { shelter: rain.value }),
     ...(session.settings.measures_L !== undefined && { ownSizes: session.settings.measures_L }),
   });
+  return told(input, [], session);
+}
+
+function told(input: Outcome<HoldingBalanceInput>, more: readonly Saying[], session: Session): Outcome<Answer> {
   if (!input.ok) return input;
   const found = holdingBalance.run(input.value, { draws: createDraws() });
   if (!found.ok) return found;
@@ -96,10 +101,36 @@ export async function bedBalance(
       lines(report.heap, '- '),
       lines([{ key: 'balance.head.beds' }]),
       lines(report.beds, '- '),
-      lines(report.notes),
+      lines([...more, ...report.notes]),
       cautionText(found.value.cautions, speaker, terminal.columns),
     ]
       .filter((block) => block !== '')
       .join('\n\n'),
   });
+}
+
+/** A year of the daybook. Problems: `number-unreadable`; `nothing-named` where nothing of it is written down. */
+function ofYear(options: BedBalanceOptions, holding: Holding, session: Session): Outcome<Answer> {
+  const { zone, speaker } = session;
+  const season = readSeason(options.for, session);
+  const rain = readRain(options.rain);
+  if (!season.ok || !rain.ok) return bad(...allOf(season, rain));
+  const { input, unknown, uncounted } = yearOf(holding, { season: season.value, zone, speaker });
+  if (input.heaped.length + input.straight.length === 0)
+    return bad({ code: 'nothing-named', path: 'bed balance', found: '', wanted: '' });
+  const more: readonly Saying[] = [
+    { key: 'balance.year', places: { season: String(season.value) } },
+    ...(unknown.length === 0 ? [] : [{ key: 'budget.left-out', places: { stuff: unknown } } as const]),
+    ...(uncounted ? [{ key: 'balance.uncounted' } as const] : []),
+  ];
+  const asked = {
+    ...input,
+    ...(rain.value !== undefined && { shelter: rain.value }),
+    ...(session.settings.measures_L !== undefined && { ownSizes: session.settings.measures_L }),
+  };
+  return told(check<HoldingBalanceInput>(holdingBalance.input, asked), more, session);
+}
+
+function readRain(typed: string | undefined): Outcome<'sheltered' | 'open' | undefined> {
+  return typed === undefined ? good(undefined) : readOneOf(typed, ['sheltered', 'open'] as const, '--rain');
 }

@@ -164,7 +164,7 @@ export function readAsked(
 
 const year = /^\d{4}$/u;
 
-function readSeason(typed: string | undefined, { now, zone }: Session): Outcome<number> {
+export function readSeason(typed: string | undefined, { now, zone }: Session): Outcome<number> {
   if (typed === undefined) return good(seasonOf(now().toISOString(), zone));
   return year.test(typed)
     ? good(Number(typed))

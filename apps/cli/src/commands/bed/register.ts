@@ -94,6 +94,7 @@ export function registerBed(bed: Command, register: Register): void {
     .option('--spread <amount>', say('cli.bed.balance.spread'))
     .option('--crops <crops...>', say('cli.bed.balance.crops'))
     .option('--rain <how>', say('cli.yield.rain'))
+    .option('--for <year>', say('cli.bed.budget.for'))
     .option('--after <days>', say('cli.bed.balance.after'))
     .option('--mulch', say('cli.bed.balance.mulch'))
     .option('--size <size...>', say('cli.option.size'))

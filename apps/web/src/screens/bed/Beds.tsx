@@ -36,6 +36,11 @@ export default function BedsPage(): ReactNode {
           </li>
         ))}
       </ul>
+      <p>
+        <a className="word" href={to('balance')}>
+          {speaker.say('balance.question')}
+        </a>
+      </p>
     </Page>
   );
 }
