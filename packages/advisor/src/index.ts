@@ -72,6 +72,7 @@ export {
   type ReadingWords,
   readingWords,
 } from './reading-words.ts';
+export { type RecordReader, recordChanges, recordCsv, recordData, recordRules } from './record-forms.ts';
 export { type RecordLine, type RecordPack, type RecordVerdict, recordPack } from './record-pack.ts';
 export { ripeReport } from './ripe-report.ts';
 export { type SanitationReport, type SkinFound, sanitationReport } from './sanitation-report.ts';

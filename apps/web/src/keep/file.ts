@@ -2,6 +2,7 @@ import { bring, bundleLines, bundleOf, letGoOfRemoved, readBundle } from '@loamw
 import type { Saying } from '@loamwright/words';
 import type { Book } from './book.ts';
 import { NotBrought } from './failure.ts';
+import { saveText } from './save-text.ts';
 
 /** The whole daybook as the text of a file; null while nothing stands in it. */
 async function fileText(book: Book): Promise<string | null> {
@@ -25,13 +26,7 @@ export async function saveCopy(book: Book): Promise<Saying> {
   const text = await fileText(book);
   if (text === null) return nothingYet;
   const name = fileName('jsonl');
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/x-ndjson' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  // The browser reads it after the click; a minute is long enough for any phone.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  saveText(text, name, 'application/x-ndjson');
   return { key: 'app.kept.taken', places: { name } };
 }
 

@@ -46,6 +46,7 @@ export const bedsEn = {
   'bedPage.because': 'Why',
   'bedPage.others': 'Phosphorus, potassium and the rest',
   'bedPage.done': 'What was done here',
+  'bedPage.record': 'The record of this bed, to print',
   'bedPage.sown.question': 'What was sown on {bed}?',
   'bedPage.sown.crop': 'Crop',
   'bedPage.sown.none': 'No crop goes by that name; it can be written down all the same.',

@@ -31,5 +31,9 @@ export const recordEn = {
   'record.answer.unsound':
     '{count, plural, =0 {Nothing} one {# line} other {# lines}} of the daybook. Not all of the daybook is as it was written; see below.',
   'record.print': 'Print it',
+  'record.save': 'Or as a file',
+  'record.save.csv': 'A table (CSV)',
+  'record.save.json': 'Data (JSON)',
+  'record.saved': 'Saved: {name}.',
   'record.reading': 'Every line is read again.',
 } as const;

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { type RecordPack, recordPack } from '@loamwright/advisor';
+import { type RecordPack, recordCsv, recordData, recordPack } from '@loamwright/advisor';
 import { fold, type Holding } from '@loamwright/daybook';
 import { bad, createDraws, good, type Outcome } from '@loamwright/science';
 import type { Answer } from '../../answer.ts';
@@ -9,7 +9,7 @@ import type { Session } from '../../session.ts';
 import { subjectNamed } from '../../subject.ts';
 import { page } from '../../text.ts';
 import { writeWhole } from '../../whole-file.ts';
-import { recordCsv, recordData, recordText } from './record-forms.ts';
+import { readerOf, recordText } from './record-forms.ts';
 
 export interface SafeRecordOptions {
   readonly as?: string | undefined;
@@ -21,8 +21,8 @@ type Form = (typeof forms)[number];
 
 const written: Readonly<Record<Form, (pack: RecordPack, session: Session) => string>> = {
   text: (pack, session) => `${recordText(pack, session)}\n`,
-  csv: recordCsv,
-  json: (pack, session) => `${JSON.stringify(recordData(pack, session), null, 2)}\n`,
+  csv: (pack, session) => recordCsv(pack, readerOf(pack, session)),
+  json: (pack, session) => `${JSON.stringify(recordData(pack, readerOf(pack, session)), null, 2)}\n`,
 };
 
 /** `loamwright safe record`: the grower's own record of one heap or bed, printed or as a file. */
@@ -34,7 +34,7 @@ export async function safeRecord(name: string, options: SafeRecordOptions, sessi
   const pack = made.value;
   const text = written[form.value](pack, session);
   if (options.out === undefined) {
-    if (session.json) return good({ value: recordData(pack, session), text: '' });
+    if (session.json) return good({ value: recordData(pack, readerOf(pack, session)), text: '' });
     session.terminal.out(text);
     return good({ value: undefined, text: '', quiet: true });
   }

@@ -11,6 +11,7 @@ import { LogSown } from './LogSown.tsx';
 
 const LogTested = lazy(() => import('./LogTested.tsx'));
 const Rate = lazy(() => import('./Rate.tsx'));
+const RecordPage = lazy(() => import('../record/RecordPage.tsx'));
 const SetUpBed = lazy(() => import('./SetUpBed.tsx'));
 
 interface Properties {
@@ -44,6 +45,8 @@ export default function BedAt({ bed: id, page }: Properties): ReactNode {
       return <LogHarvested bed={bed} />;
     case 'change':
       return <SetUpBed bed={bed} />;
+    case 'record':
+      return <RecordPage of={{ type: 'bed', id: bed.id }} />;
     case 'rate':
       return <Rate bed={bed} />;
     default:

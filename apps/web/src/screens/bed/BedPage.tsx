@@ -81,6 +81,11 @@ export function BedPage({ bed }: { readonly bed: Bed }): ReactNode {
           </ul>
         </section>
       )}
+      <p>
+        <a className="word" href={to('bed', bed.id, 'record')}>
+          {speaker.say('bedPage.record')}
+        </a>
+      </p>
       {budget !== undefined && <Cautions ids={budget.cautions} />}
       {sheet === 'figure' && touched !== null && (
         <QuantitySheet title={touched.text} figure={touched.figure} chance={touched.chance}>

@@ -10,7 +10,7 @@ const LogReading = lazy(() => import('./log/LogReading.tsx'));
 const SafeHeap = lazy(() => import('./SafeHeap.tsx'));
 const SpreadHeap = lazy(() => import('./SpreadHeap.tsx'));
 const LogReady = lazy(() => import('./log/LogReady.tsx'));
-const RecordPage = lazy(() => import('./record/RecordPage.tsx'));
+const RecordPage = lazy(() => import('../record/RecordPage.tsx'));
 const LogFed = lazy(() => import('./log/LogFed.tsx'));
 
 interface Properties {

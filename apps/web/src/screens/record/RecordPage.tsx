@@ -1,16 +1,27 @@
 import '@loamwright/words/later';
-import { type RecordLine, type RecordPack, type RecordVerdict, recordPack } from '@loamwright/advisor';
+import {
+  type RecordLine,
+  type RecordPack,
+  type RecordVerdict,
+  recordChanges,
+  recordCsv,
+  recordData,
+  recordPack,
+  recordRules,
+} from '@loamwright/advisor';
 import type { CheckReport } from '@loamwright/daybook';
 import { createDraws } from '@loamwright/science';
+import type { Speaker } from '@loamwright/words';
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
-import { now } from '../../../keep/time.ts';
-import { useBook } from '../../../keep/useBook.ts';
-import { Cautions } from '../../../parts/Cautions.tsx';
-import { sayDay, sayTime } from '../../../parts/dates.ts';
-import { Page } from '../../../shell/Page.tsx';
-import { useSpeaker } from '../../../shell/words.tsx';
-import { checkFindings } from '../../daybook/check-findings.ts';
-import '../../../look/paper.css';
+import { saveText } from '../../keep/save-text.ts';
+import { now } from '../../keep/time.ts';
+import { useBook } from '../../keep/useBook.ts';
+import { Cautions } from '../../parts/Cautions.tsx';
+import { sayDay, sayTime } from '../../parts/dates.ts';
+import { Page } from '../../shell/Page.tsx';
+import { useSpeaker } from '../../shell/words.tsx';
+import { checkFindings } from '../daybook/check-findings.ts';
+import '../../look/paper.css';
 
 const draws = createDraws();
 
@@ -65,18 +76,13 @@ function Written({ pack }: { readonly pack: RecordPack }): ReactNode {
       <p className="small quiet">{speaker.say('record.made', { day: sayDay(speaker, now()) })}</p>
       <section className="section">
         <h2>{speaker.say('record.part.check')}</h2>
-        {pack.sound && <p>{speaker.say('app.check.sound', { count: pack.checked.counted })}</p>}
-        {checkFindings(pack.checked).map(({ key, count }) => (
-          <p key={key}>{speaker.say(key, { count })}</p>
+        {checksOf(pack, speaker).map((text) => (
+          <p key={text}>{text}</p>
         ))}
-        {!pack.sound && (
-          <p>
-            {speaker.say('record.in-doubt', { count: pack.inDoubt.length, ids: pack.inDoubt.map(ending).join(', ') })}
-          </p>
-        )}
       </section>
       <section className="section">
         <h2>{speaker.say('record.part.lines')}</h2>
+        {pack.lines.length === 0 && <p>{speaker.say('record.no-lines')}</p>}
         <ol className="lines">
           {pack.lines.map((line) => (
             <Line key={`${line.entry} ${line.sum}`} line={line} />
@@ -85,13 +91,56 @@ function Written({ pack }: { readonly pack: RecordPack }): ReactNode {
       </section>
       <section className="section">
         <h2>{speaker.say('record.part.verdicts')}</h2>
+        {pack.verdicts.length === 0 && <p>{speaker.say('record.verdicts.none')}</p>}
         {pack.verdicts.map((verdict) => (
           <Verdict key={`${verdict.heap} ${verdict.at}`} verdict={verdict} />
         ))}
       </section>
       <Cautions ids={pack.cautions} />
+      <Files pack={pack} />
     </>
   );
+}
+
+/** The same record as a file, for who asks for one. */
+function Files({ pack }: { readonly pack: RecordPack }): ReactNode {
+  const speaker = useSpeaker();
+  const [saved, setSaved] = useState<string | null>(null);
+  const save = (ending: 'csv' | 'json'): void => {
+    const reader = { speaker, checks: checksOf(pack, speaker), now: now() };
+    const name = `loamwright-record-${plain(speaker.tell(pack.name))}-${reader.now.slice(0, 10)}.${ending}`;
+    if (ending === 'csv') saveText(recordCsv(pack, reader), name, 'text/csv');
+    else saveText(`${JSON.stringify(recordData(pack, reader), null, 2)}\n`, name, 'application/json');
+    setSaved(name);
+  };
+  return (
+    <section className="section screen-only">
+      <h2>{speaker.say('record.save')}</h2>
+      <p className="words-row">
+        {(['csv', 'json'] as const).map((ending) => (
+          <button key={ending} type="button" className="word" onClick={() => save(ending)}>
+            {speaker.say(`record.save.${ending}`)}
+          </button>
+        ))}
+      </p>
+      <div role="status">{saved !== null && <p>{speaker.say('record.saved', { name: saved })}</p>}</div>
+    </section>
+  );
+}
+
+/** A name as every file system takes it. */
+function plain(name: string): string {
+  return name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/gu, '');
+}
+
+/** What the daybook's own check found, a sentence each. */
+function checksOf(pack: RecordPack, speaker: Speaker): readonly string[] {
+  if (pack.sound) return [speaker.say('app.check.sound', { count: pack.checked.counted })];
+  const ids = pack.inDoubt.map(ending).join(', ');
+  return [
+    ...checkFindings(pack.checked).map(({ key, count }) => speaker.say(key, { count })),
+    speaker.say('record.in-doubt', { count: pack.inDoubt.length, ids }),
+  ];
 }
 
 /** Ids begin with the time, so their ends tell them apart. */
@@ -101,15 +150,11 @@ function ending(id: string): string {
 
 function Line({ line }: { readonly line: RecordLine }): ReactNode {
   const speaker = useSpeaker();
-  const { corrects, became } = line;
   const amounts = [...new Set(line.typed.map((one) => speaker.tell(one)))].join('; ');
   const more = [
     ...(amounts === '' ? [] : [amounts]),
     ...line.remarks.map((one) => speaker.tell(one)),
-    ...(corrects === null
-      ? []
-      : [speaker.say('record.first-written', { by: corrects.by, was: speaker.tell(corrects.said) })]),
-    ...(became === null ? [] : [speaker.say('record.changed-to', { by: became.by, is: speaker.tell(became.said) })]),
+    ...recordChanges(line, speaker),
     speaker.say('record.written', {
       by: line.by,
       day: momentOf(line.written),
@@ -136,30 +181,16 @@ function Line({ line }: { readonly line: RecordLine }): ReactNode {
   }
 }
 
-function Verdict({ verdict: { name, at, report } }: { readonly verdict: RecordVerdict }): ReactNode {
+function Verdict({ verdict }: { readonly verdict: RecordVerdict }): ReactNode {
   const speaker = useSpeaker();
   return (
     <>
-      <p>{speaker.say('record.verdict', { name: speaker.tell(name), day: sayDay(speaker, at) })}</p>
-      {report === null ? (
-        <p>{speaker.say('record.verdict.none')}</p>
-      ) : (
-        <>
-          <p>{speaker.tell(report.answer)}</p>
-          <p>{speaker.tell(report.counts)}</p>
-          <ul className="lines small">
-            {report.rules.map((said) => {
-              const text = speaker.tell(said);
-              return <li key={text}>{text}</li>;
-            })}
-          </ul>
-          {report.notes.map((said) => (
-            <p key={said.key} className="small">
-              {speaker.tell(said)}
-            </p>
-          ))}
-        </>
-      )}
+      <p>{speaker.say('record.verdict', { name: speaker.tell(verdict.name), day: sayDay(speaker, verdict.at) })}</p>
+      <ul className="lines small">
+        {recordRules(verdict, speaker).map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
     </>
   );
 }
