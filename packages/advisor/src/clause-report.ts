@@ -1,4 +1,4 @@
-import type { CautionId, ClauseCheck, ClauseFinding, CodeVerdict } from '@loamwright/science';
+import type { CautionId, Clause, ClauseCheck, ClauseFinding, CodeVerdict, NamedId } from '@loamwright/science';
 import type { Place, Saying } from '@loamwright/words';
 import { area, bulk, height, say, sayOf } from './saying.ts';
 
@@ -35,6 +35,56 @@ export function clauseReport(found: ClauseCheck, logMeets?: boolean): ClauseRepo
     notes: [say('clauses.note.as-you-gave'), say('clauses.note.decides')],
     cautions: found.cautions,
   };
+}
+
+/** A clause by itself, as it binds. */
+export function clauseSaying(clause: Clause): Saying {
+  switch (clause.kind) {
+    case 'volume': {
+      const { most_m3, perLot_m2 } = clause;
+      if (most_m3 === undefined) return untold(clause);
+      const limit = bulk(most_m3);
+      return perLot_m2 === undefined
+        ? say('clauses.says.volume', { limit })
+        : say('clauses.says.volume-per', { limit, lot: area(perLot_m2) });
+    }
+    case 'height':
+      return clause.most_m === undefined
+        ? untold(clause)
+        : say('clauses.says.height', { limit: height(clause.most_m) });
+    case 'footprint':
+      return clause.most_m2 === undefined
+        ? untold(clause)
+        : say('clauses.says.footprint', { limit: area(clause.most_m2) });
+    case 'lot-share':
+      return clause.most_pctOfLot === undefined
+        ? untold(clause)
+        : say('clauses.says.lot-share', { limit: clause.most_pctOfLot });
+    case 'sides':
+      return say('clauses.says.sides', { long: height(clause.long_m), short: height(clause.short_m) });
+    case 'from-line':
+    case 'from-house':
+    case 'from-water':
+      return clause.least_m === undefined
+        ? untold(clause)
+        : sayOf('clauses.says', clause.kind, { limit: height(clause.least_m) });
+    case 'bars':
+      return say('clauses.says.bars', { stuff: namedWords(clause.stuff) });
+    case 'allows':
+      return say(clause.only === true ? 'clauses.says.allows-only' : 'clauses.says.allows', {
+        stuff: namedWords(clause.stuff),
+      });
+    default:
+      return sayOf('clauses.says', clause.kind);
+  }
+}
+
+function untold({ kind }: Clause): Saying {
+  return say('clauses.says.untold', { what: sayOf('clauses.what', kind) });
+}
+
+function namedWords(stuff: readonly NamedId[]): readonly Saying[] {
+  return stuff.map((one) => sayOf('clauses.stuff', one));
 }
 
 function leading({ standing, codes }: ClauseCheck): readonly Saying[] {

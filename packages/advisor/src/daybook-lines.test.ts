@@ -87,7 +87,7 @@ describe('the daybook as sentences', () => {
     expect(sentences).toContain('Our litter measured: water about 55 %.');
     expect(sentences).toContain('Heap and Other brought together into Both.');
     expect(sentences).toContain('Heap read 140 °F in the core; a squeezed handful shines and holds.');
-    expect(sentences).toContain('Taken back: Local rule: Town code.');
+    expect(sentences).toContain('Taken back: Rule of the place, Town code: Five feet.');
   });
 
   it('tells amounts as they were typed, added up over the layers', () => {

@@ -1,6 +1,9 @@
 import type { About, Holding, KindId, MaterialFigures, Reading, Told } from '@loamwright/daybook';
 import type { PropertyId, Quantity } from '@loamwright/science';
 import type { Place, Saying } from '@loamwright/words';
+import { readClause } from './clause-phrase.ts';
+import { clauseSaying } from './clause-report.ts';
+import { phrasesOf } from './local-clauses.ts';
 import { figureSaying } from './material-words.ts';
 import { bayName, bedName, heapName, materialName, someOf } from './names.ts';
 import { quantitiesOf } from './own-stuff.ts';
@@ -115,10 +118,18 @@ const tellers: { readonly [Id in KindId]: Teller<Id> } = {
   series: ({ subject, body }, holding) =>
     say('advisor.book.series', { count: body.count, probe: body.probe, heap: heapName(holding, subject) }),
   'attachment-removed': () => say('advisor.book.attachment-removed'),
-  'local-clause': ({ body }) => say('advisor.book.local-clause', { title: body.title }),
+  'local-clause': ({ body }) => say('clauses.book', { of: body.title, what: phrasesOf(body.text).map(clauseWords) }),
   withdrawal: ({ body }) =>
     body.why === undefined ? say('advisor.book.withdrawal') : say('advisor.book.withdrawal-why', { why: body.why }),
 };
+
+/** In words where it means the same in feet and in metres; a bare figure is told as it stands. */
+function clauseWords(phrase: string): Saying {
+  const [metric, us] = (['metric', 'us'] as const).map((system) => readClause(phrase, '', system));
+  return metric?.ok === true && JSON.stringify(metric) === JSON.stringify(us)
+    ? clauseSaying(metric.value)
+    : say('advisor.named', { name: phrase });
+}
 
 function figuresTold(figures: MaterialFigures): readonly Saying[] {
   const all = Object.entries(quantitiesOf(figures)) as readonly (readonly [PropertyId, Quantity])[];

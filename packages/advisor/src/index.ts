@@ -21,7 +21,8 @@ export type { PartWords } from './blend-words.ts';
 export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';
 export { type CalculationReport, calculationReport, type FieldRow } from './calculation-report.ts';
 export { charReport } from './char-report.ts';
-export { type ClauseReport, clauseReport } from './clause-report.ts';
+export { canBeHeld, clausePhrase, readClause } from './clause-phrase.ts';
+export { type ClauseReport, clauseReport, clauseSaying } from './clause-report.ts';
 export { coldInput, standsCold } from './cold-input.ts';
 export { type ColdReport, coldReport } from './cold-report.ts';
 export { coverPuts } from './cover-puts.ts';
@@ -43,6 +44,17 @@ export { beanSteps, beanWords, type InputReport, inputReport, keptBeans } from '
 export { type IntervalReport, intervalReport } from './interval-report.ts';
 export { laid, partFills, scaled } from './laid.ts';
 export { limeReport } from './lime-report.ts';
+export {
+  codesOf,
+  entriesOfClause,
+  type HeapClauses,
+  heapClauses,
+  heapFacts,
+  type KeptClause,
+  type KeptCode,
+  keptClauses,
+  logMeetsARule,
+} from './local-clauses.ts';
 export { type FactWords, type MaterialReport, materialReport } from './material-report.ts';
 export type { ChangeWords } from './material-words.ts';
 export { type FirstChecks, firstChecks, measureNextWords } from './measure-next-report.ts';

@@ -10,10 +10,13 @@ export {
   type ClauseCheck,
   type ClauseCheckInput,
   type ClauseFinding,
+  type ClauseKind,
   type CodeVerdict,
+  clauseKinds,
   type HeapFacts,
   type LocalCode,
   plainKinds,
+  type WhoseId,
   whoseIds,
 } from './clause-check-io.ts';
 export { type NamedId, namedIds, type StuffId, stuffIds, stuffOf } from './stuff.ts';

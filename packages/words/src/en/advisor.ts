@@ -140,7 +140,6 @@ export const advisorEn = {
   'advisor.book.photo-of': 'A picture: {caption}',
   'advisor.book.series': '{count, number} readings of {probe} in {heap}.',
   'advisor.book.attachment-removed': 'A picture or series taken away.',
-  'advisor.book.local-clause': 'Local rule: {title}.',
   'advisor.book.withdrawal': 'An entry taken back.',
   'advisor.book.withdrawal-of': 'Taken back: {what}',
   'advisor.book.withdrawal-of-why': 'Taken back: {what} {why}',

@@ -3,7 +3,7 @@ import { bedDeskEn } from './bed-desk.ts';
 import { bedYearsEn } from './bed-years.ts';
 import { calculationsEn } from './calculations.ts';
 import { charEn } from './char.ts';
-import { clausesEn } from './clauses.ts';
+import { clausesDeskEn } from './clauses-desk.ts';
 import { cliEn } from './cli.ts';
 import { limeEn } from './lime.ts';
 import { needsEn } from './needs.ts';
@@ -18,7 +18,7 @@ export const deskEn: typeof apiEn &
   typeof bedDeskEn &
   typeof bedYearsEn &
   typeof calculationsEn &
-  typeof clausesEn &
+  typeof clausesDeskEn &
   typeof charEn &
   typeof cliEn &
   typeof limeEn &
@@ -32,7 +32,7 @@ export const deskEn: typeof apiEn &
   ...bedDeskEn,
   ...bedYearsEn,
   ...calculationsEn,
-  ...clausesEn,
+  ...clausesDeskEn,
   ...charEn,
   ...cliEn,
   ...limeEn,

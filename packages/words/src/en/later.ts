@@ -1,6 +1,7 @@
 import { balanceEn } from './balance.ts';
 import { bedEn } from './bed.ts';
 import { bedsEn } from './beds.ts';
+import { clausesEn } from './clauses.ts';
 import { cropsEn } from './crops.ts';
 import { inputsEn } from './inputs.ts';
 import { intervalEn } from './interval.ts';
@@ -13,6 +14,7 @@ import { spreadEn } from './spread.ts';
 type Later = typeof balanceEn &
   typeof bedEn &
   typeof bedsEn &
+  typeof clausesEn &
   typeof cropsEn &
   typeof inputsEn &
   typeof intervalEn &
@@ -30,6 +32,7 @@ export const laterEn: Later = {
   ...balanceEn,
   ...bedEn,
   ...bedsEn,
+  ...clausesEn,
   ...cropsEn,
   ...inputsEn,
   ...intervalEn,

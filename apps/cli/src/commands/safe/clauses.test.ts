@@ -100,6 +100,12 @@ describe('safe clauses', () => {
     expect(await clausesOf()).toHaveLength(1);
   });
 
+  it('a bare figure is kept with its unit, so that it means the same in the other system', async () => {
+    await home.run(['safe', 'clauses', '--keep', '--of', 'Town', '--clause', 'height 1.2', '--units', 'metric']);
+    const { value } = await home.json(['safe', 'clauses', '--units', 'us']);
+    expect(value).toMatchObject({ input: { codes: [{ clauses: [{ kind: 'height', most_m: 1.2 }] }] } });
+  });
+
   it.each([
     [['--keep', '--clause', 'height 4ft'], '--of is missing'],
     [['--keep', '--of', 'Town'], 'clause'],

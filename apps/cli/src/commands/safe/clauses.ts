@@ -1,8 +1,17 @@
-import { type ClauseReport, clauseReport, heapLog } from '@loamwright/advisor';
+import {
+  type ClauseReport,
+  clausePhrase,
+  clauseReport,
+  codesOf,
+  entriesOfClause,
+  heapFacts,
+  keptClauses,
+  logMeetsARule,
+  readClause,
+} from '@loamwright/advisor';
 import type { Heap, Holding } from '@loamwright/daybook';
 import {
   bad,
-  bearsOnGardens,
   type ClauseCheckInput,
   check,
   clauseCheck,
@@ -10,12 +19,9 @@ import {
   good,
   type HeapFacts,
   type LocalCode,
-  likely,
   materialById,
   type Outcome,
-  type SanitationInput,
   type StuffId,
-  sanitationCheck,
   stuffIds,
   stuffOf,
   whoseIds,
@@ -24,9 +30,8 @@ import { type Dimension, readQuantity, unitFor } from '@loamwright/units';
 import { z } from 'zod';
 import type { Answer } from '../../answer.ts';
 import { allOf, readOneOf } from '../../blend.ts';
-import { readBook } from '../../book.ts';
+import { type Book, readBook } from '../../book.ts';
 import { readText } from '../../file.ts';
-import { readClause } from '../../grammar/clause.ts';
 import { readBaySize } from '../../grammar/measurement.ts';
 import type { Names } from '../../grammar/names.ts';
 import { readPast } from '../../grammar/when.ts';
@@ -68,17 +73,20 @@ export async function safeClauses(
   const book = await readBook(session);
   if (!book.ok) return book;
   const { holding } = book.value;
-  if (options.keep === true) return keepClauses(options, holding, session);
+  if (options.keep === true) return keepClauses(options, book.value, session);
   const known = name === undefined ? good(undefined) : heapNamed(name, holding);
   const codes = await readCodes(options, holding, session);
   const facts = readFacts(options, namesOf(session, holding), session);
   if (!known.ok || !codes.ok || !facts.ok) return bad(...allOf(known, codes, facts));
   const heap = known.value;
-  const logMeets = heap === undefined ? good(undefined) : meetsARule(holding, heap, session);
+  const logMeets =
+    heap === undefined
+      ? good(undefined)
+      : logMeetsARule(heap, holding, { now: session.now().toISOString(), draws: createDraws() });
   if (!logMeets.ok) return logMeets;
   const input = check<ClauseCheckInput>(clauseCheck.input, {
     codes: codes.value,
-    heap: { ...(heap !== undefined && factsOf(heap, holding)), ...facts.value },
+    heap: { ...(heap !== undefined && heapFacts(heap, holding)), ...facts.value },
     ...(logMeets.value !== undefined && { logMeets: logMeets.value }),
   });
   if (!input.ok) return input;
@@ -97,32 +105,6 @@ function heapNamed(name: string, holding: Holding): Outcome<Heap> {
   return heap === undefined ? bad({ code: 'no-such-heap', path: 'heap', found: name, wanted: '' }) : good(heap);
 }
 
-function meetsARule(holding: Holding, heap: Heap, { now }: Session): Outcome<boolean | undefined> {
-  const log = heapLog(holding, heap, now().toISOString());
-  // Nothing of animals is in it: no rule asks a log.
-  if (!log.animalMatter) return good(undefined);
-  const input = check<SanitationInput>(sanitationCheck.input, { log });
-  if (!input.ok) return input;
-  const found = sanitationCheck.run(input.value, { draws: createDraws() });
-  if (!found.ok) return found;
-  return good(found.value.rules.some(({ rule, verdict }) => verdict === 'met' && bearsOnGardens(rule)));
-}
-
-/** What the daybook knows of a heap: its size as built or that of its bay, and what went in. */
-function factsOf(heap: Heap, holding: Holding): HeapFacts {
-  const bay = heap.bay === null ? undefined : holding.bays.get(heap.bay)?.setUp.body;
-  const { width_m, depth_m, height_m } = heap.built?.body.size ?? bay ?? {};
-  const stuff = [
-    ...new Set(heap.layers.map(({ put: { material } }) => stuffOf(material, materialById(material)?.class))),
-  ];
-  return {
-    ...(width_m !== undefined && { width_m: likely(width_m) }),
-    ...(depth_m !== undefined && { depth_m: likely(depth_m) }),
-    ...(height_m !== undefined && { height_m: likely(height_m) }),
-    ...(stuff.length > 0 && { stuff }),
-  };
-}
-
 /** The plain shape of a file: `{ "codes": [{ "of": "Our town", "whose": "town", "clauses": ["height 4ft"] }] }`. */
 const fileSchema = z.strictObject({
   codes: z
@@ -139,8 +121,10 @@ const fileSchema = z.strictObject({
 
 const MOST_BYTES = 1_000_000;
 
-/** Problems: `no-clauses`, `clause-unreadable`, those of a file and of its shape. */
-/** What was typed and filed; where neither was given, what the daybook keeps. */
+/**
+ * What was typed and filed; where neither was given, what the daybook keeps. Problems: `no-clauses`, `clause-unreadable`, those of
+ * a file and of its shape.
+ */
 async function readCodes(
   options: SafeClausesOptions,
   holding: Holding,
@@ -156,36 +140,56 @@ async function readCodes(
   return codes.length === 0 ? bad({ code: 'no-clauses', path: '--clause', found: '', wanted: '' }) : good(codes);
 }
 
-/** The clauses of the daybook, a phrase on each line. */
-function readKept(holding: Holding, session: Session): Outcome<readonly LocalCode[]> {
-  const read = [...holding.clauses.values()].map(({ body: { title, text, source } }): Outcome<LocalCode> => {
-    const code = codeOf(title, text.split('\n'), title, session);
-    return code.ok ? good({ ...code.value, whose: whoseIds.find((one) => one === source) ?? 'town' }) : code;
-  });
-  const problems = allOf(...read);
-  return problems.length > 0 ? bad(...problems) : good(read.flatMap((one) => (one.ok ? [one.value] : [])));
+/** The clauses of the daybook. Problem: `clause-unreadable`, so that none is passed over in silence. */
+function readKept(holding: Holding, { speaker }: Session): Outcome<readonly LocalCode[]> {
+  const kept = keptClauses(holding, speaker.system);
+  const unread = kept.flatMap(({ of, clauses }) =>
+    clauses
+      .filter(({ clause }) => clause === undefined)
+      .map(({ phrase }) => readClause(phrase, of, speaker.system))
+      .flatMap((read) => (read.ok ? [] : read.problems)),
+  );
+  return unread.length > 0 ? bad(...unread) : good(codesOf(kept));
 }
 
 /**
- * The typed clauses, written down: a phrase on each line under their name; those of a name that is known take the place of what stood
- * there. Problems: `no-clauses`, `missing` without a name, those of reading them.
+ * The typed clauses, written down: a phrase on each line under their name, every figure with its unit; those of a name that is
+ * known take the place of what stood there. Problems: `no-clauses`, `missing` without a name, those of reading them.
  */
-async function keepClauses(options: SafeClausesOptions, holding: Holding, session: Session): Promise<Outcome<Answer>> {
-  const { clause = [], of } = options;
+async function keepClauses(
+  options: SafeClausesOptions,
+  { holding, entries }: Book,
+  session: Session,
+): Promise<Outcome<Answer>> {
+  const { of } = options;
   const typed = readTyped(options, session);
   const when = readPast('now', session.now(), session.zone);
   if (!typed.ok || !when.ok) return bad(...allOf(typed, when));
   const [code] = typed.value;
   if (code === undefined) return bad({ code: 'no-clauses', path: '--clause', found: '', wanted: '' });
   if (of === undefined) return bad({ code: 'missing', path: '--of', found: '', wanted: 'a name such as "Town code"' });
-  const before = [...holding.clauses.values()].find(({ body }) => body.title === code.of);
+  const [first, ...others] = [...holding.clauses.values()].filter(({ body }) => body.title === code.of);
+  const { system } = session.speaker;
   return recorded(session, [
     {
       kind: 'local-clause',
-      body: { title: code.of, text: clause.map((one) => one.trim()).join('\n'), source: code.whose },
-      about: [{ type: 'clause', id: before?.subject ?? session.newId() }],
+      body: {
+        title: code.of,
+        text: code.clauses.map((clause) => clausePhrase(clause, system)).join('\n'),
+        source: code.whose,
+      },
+      about: [{ type: 'clause', id: first?.subject ?? session.newId() }],
       when: when.value,
     },
+    ...others.flatMap(({ subject }) =>
+      entriesOfClause(subject, holding, entries).map((withdraws) => ({
+        kind: 'withdrawal' as const,
+        body: {},
+        about: [{ type: 'clause', id: subject }],
+        when: when.value,
+        withdraws,
+      })),
+    ),
   ]);
 }
 

@@ -1,3 +1,4 @@
+import '@loamwright/words/later';
 import type { ReactNode } from 'react';
 import { AmendPage } from './AmendPage.tsx';
 import { EntryPage } from './EntryPage.tsx';

@@ -1,12 +1,30 @@
-import { bad, type Clause, good, type NamedId, namedIds, type Outcome, plainKinds } from '@loamwright/science';
-import { type Dimension, readQuantity, type UnitSystem, unitFor } from '@loamwright/units';
+import {
+  bad,
+  type Clause,
+  check,
+  clauseCheck,
+  good,
+  type NamedId,
+  namedIds,
+  type Outcome,
+  plainKinds,
+} from '@loamwright/science';
+import {
+  convert,
+  type Dimension,
+  readQuantity,
+  siUnitOf,
+  type UnitSystem,
+  unitFor,
+  unitTable,
+} from '@loamwright/units';
 
-const LONGEST = 120;
+const LONGEST = 400;
 
 /**
  * A clause as it is typed: a kind, then its figure. `height 4ft`, `volume 150ft3 per 10000ft2`, `sides 4x8ft`,
  * `from-line 5ft`, `bars animal-droppings, pet-waste`, `rear-yard`. A kind of size or distance without a figure stands for a
- * clause that names none. Problem: `clause-unreadable`.
+ * clause that names none. Problem: `clause-unreadable`, also of a figure that no code can mean.
  *
  * @param path where it stands, for the problem
  */
@@ -15,9 +33,54 @@ export function readClause(typed: string, path: string, system: UnitSystem): Out
   const [kind = '', ...words] = plain.split(/[\s:]+/u);
   const rest = words.join(' ');
   const clause = typed.length > LONGEST ? undefined : clauseOf(kind, rest, system);
-  return clause === undefined
+  return clause === undefined || !canBeHeld(clause)
     ? bad({ code: 'clause-unreadable', path, found: plain.slice(0, 60), wanted: wantedOf(kind) })
     : good(clause);
+}
+
+/** Whether the clause can be held against a heap: a figure beyond all codes is a slip of the pen. */
+export function canBeHeld(clause: Clause): boolean {
+  return check(clauseCheck.input, { codes: [{ of: '-', whose: 'town', clauses: [clause] }], heap: {} }).ok;
+}
+
+/** The clause as {@link readClause} reads it, every figure with its unit, so that it means the same to every reader. */
+export function clausePhrase(clause: Clause, system: UnitSystem): string {
+  const told = (si: number | undefined, dimension: keyof typeof shownAs): string =>
+    si === undefined ? '' : ` ${withUnit(si, dimension, system)}`;
+  switch (clause.kind) {
+    case 'volume': {
+      const per = clause.perLot_m2 === undefined ? '' : ` per${told(clause.perLot_m2, 'area')}`;
+      return `${clause.kind}${told(clause.most_m3, 'volume')}${clause.most_m3 === undefined ? '' : per}`;
+    }
+    case 'height':
+      return `${clause.kind}${told(clause.most_m, 'length')}`;
+    case 'footprint':
+      return `${clause.kind}${told(clause.most_m2, 'area')}`;
+    case 'lot-share':
+      return clause.most_pctOfLot === undefined ? clause.kind : `${clause.kind} ${exact(clause.most_pctOfLot)}%`;
+    case 'sides':
+      return `${clause.kind}${told(clause.long_m, 'length')} x${told(clause.short_m, 'length')}`;
+    case 'from-line':
+    case 'from-house':
+    case 'from-water':
+      return `${clause.kind}${told(clause.least_m, 'length')}`;
+    case 'bars':
+      return `${clause.kind} ${clause.stuff.join(', ')}`;
+    case 'allows':
+      return `${clause.kind}${clause.only === true ? '-only' : ''} ${clause.stuff.join(', ')}`;
+    default:
+      return clause.kind;
+  }
+}
+
+function withUnit(si: number, dimension: keyof typeof shownAs, system: UnitSystem): string {
+  const unit = unitFor(shownAs[dimension], system);
+  return `${exact(convert(si, siUnitOf(dimension), unit))}${unitTable[unit].typed[0] ?? ''}`;
+}
+
+/** Close enough that what just meets a limit still meets it after the conversion there and back. */
+function exact(value: number): string {
+  return String(Number(value.toPrecision(12)));
 }
 
 function clauseOf(kind: string, rest: string, system: UnitSystem): Clause | undefined {
