@@ -73,6 +73,7 @@ describe('the daybook as sentences', () => {
     writer.write('harvested', 'kale', { crop: 'kale', mass_kg: 3 });
     writer.write('soil-tested', 'kale', { pH: 6.4 });
     const seen = { pots: 4, controls: 4, hurt: 'none', controlsNormal: true, weeks: 3 } as const;
+    writer.write('ripeness-tested', 'half', { seen: { smell: 'earthy', measured: { selfHeating_K: 8 } } });
     writer.write('bean-tested', null, { seen });
     writer.write('note', null, { text: 'Rain.' });
     writer.write('photo', null, { attachment: hash, mediaType: 'image/jpeg' });
@@ -87,6 +88,7 @@ describe('the daybook as sentences', () => {
     expect(sentences).toContain('Our litter measured: water about 55 %.');
     expect(sentences).toContain('Heap and Other brought together into Both.');
     expect(sentences).toContain('Heap read 140 °F in the core; a squeezed handful shines and holds.');
+    expect(sentences).toContain('half tried for ripeness: smells earthy, like a wood and warms by 14 °F in a flask.');
     expect(sentences).toContain('Taken back: Rule of the place, Town code: Five feet.');
   });
 

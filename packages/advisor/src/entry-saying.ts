@@ -7,6 +7,7 @@ import { phrasesOf } from './local-clauses.ts';
 import { figureSaying } from './material-words.ts';
 import { bayName, bedName, heapName, materialName, someOf } from './names.ts';
 import { quantitiesOf } from './own-stuff.ts';
+import { ripenessWords } from './ripe-kept.ts';
 import { area, liquid, mass, say, sayOf, temperature } from './saying.ts';
 import { massAsTyped, stuffOf, typedAmount } from './typed.ts';
 
@@ -110,6 +111,8 @@ const tellers: { readonly [Id in KindId]: Teller<Id> } = {
     return say('advisor.book.harvested-mass', { ...places, mass: mass(body.mass_kg) });
   },
   'soil-tested': ({ subject }, holding) => say('advisor.book.soil-tested', { bed: bedName(holding, subject) }),
+  'ripeness-tested': ({ subject, body }, holding) =>
+    say('ripe.book', { heap: heapName(holding, subject), what: ripenessWords(body.seen) }),
   'bean-tested': ({ entry, body }, holding) =>
     sayOf('advisor.book.bean-tested', body.seen.hurt, { stuff: triedWords(entry.about, holding) }),
   note: ({ body }) => say('advisor.book.note', { text: body.text }),

@@ -86,6 +86,15 @@ export {
 } from './reading-words.ts';
 export { type RecordReader, recordChanges, recordCsv, recordData, recordRules } from './record-forms.ts';
 export { type RecordLine, type RecordPack, type RecordVerdict, recordPack } from './record-pack.ts';
+export {
+  ammoniumToNitrate,
+  breathAsCarbon,
+  emergence_pctControl,
+  LEAST_CONTROL,
+  ripenessKept,
+  ripenessWords,
+  withRipeness,
+} from './ripe-kept.ts';
 export { ripeReport } from './ripe-report.ts';
 export { type SanitationReport, type SkinFound, sanitationReport } from './sanitation-report.ts';
 export { siftReport } from './sift-report.ts';

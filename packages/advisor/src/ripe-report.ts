@@ -2,8 +2,18 @@ import { type CuringCheck, type LimitRead, maturityParameters, sourceOf } from '
 import type { Saying } from '@loamwright/words';
 import { say, sayOf, temperature } from './saying.ts';
 
+/** The answer of `curing-check` in sentences. */
+export interface RipeReport {
+  readonly answer: Saying;
+  /** The one test to do next; null where none is missing. */
+  readonly next: Saying | null;
+  /** What speaks against it, and each limit. */
+  readonly notes: readonly Saying[];
+  readonly noGerms: Saying;
+}
+
 /** Whether compost is ripe, in sentences. */
-export function ripeReport(found: CuringCheck): { readonly answer: Saying; readonly notes: readonly Saying[] } {
+export function ripeReport(found: CuringCheck): RipeReport {
   const { state, firm, signs, limits, california, californiaLacks, flaskClass, next, how } = found;
   const quantities = [...new Set(limits.map(({ quantity }) => quantity))];
   return {
@@ -22,11 +32,12 @@ export function ripeReport(found: CuringCheck): { readonly answer: Saying; reado
       ...(california === undefined && limits.length > 0
         ? [say('ripe.california.lacks', { lacks: californiaLacks.map((scheme) => sayOf('ripe.lack', scheme)) })]
         : []),
-      ...(next === undefined
-        ? []
-        : [sayOf('ripe.next', next, { seeds: how.seeds, low: how.days.low, high: how.days.high })]),
-      say('ripe.no-germs'),
     ],
+    next:
+      next === undefined
+        ? null
+        : sayOf('ripe.next', next, { seeds: how.seeds, low: how.days.low, high: how.days.high }),
+    noGerms: say('ripe.no-germs'),
   };
 }
 

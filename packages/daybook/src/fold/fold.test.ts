@@ -104,7 +104,8 @@ function shownIn(holding: Holding): ReadonlySet<string> {
   for (const { described, measured } of holding.materials.values()) [described, ...measured].forEach(add);
   for (const { moves } of holding.stock.values()) for (const { entry } of moves) ids.add(entry);
   for (const { setUp } of holding.bays.values()) add(setUp);
-  for (const heap of holding.heaps.values()) [...heap.readings, ...heap.acts, ...heap.series].forEach(add);
+  for (const heap of holding.heaps.values())
+    [...heap.readings, ...heap.ripeness, ...heap.acts, ...heap.series].forEach(add);
   for (const { setUp, spreadings, sown, harvested, tests } of holding.beds.values())
     [setUp, ...spreadings.map(({ told }) => told), ...sown, ...harvested, ...tests].forEach(add);
   for (const clause of holding.clauses.values()) add(clause);

@@ -10,7 +10,7 @@ import type { Heap, HeapPhase, Holding, Unread } from './holding.ts';
 import { byAge, GONE_SHARE } from './matter.ts';
 import { emptyHolding, type OpenHeap, type OpenHolding, setLoose, warn } from './open.ts';
 import { materialDescribed, materialMeasured, stockIn, stockOut } from './stock.ts';
-import { covered, moved, reading, series, turned, watered } from './tending.ts';
+import { covered, moved, reading, ripenessTested, series, turned, watered } from './tending.ts';
 
 /** What the fold may be told beside the entries. */
 export interface FoldOptions {
@@ -111,6 +111,7 @@ const appliers: { readonly [Id in KindId]: Applier<Id> } = {
   sown,
   harvested,
   'soil-tested': soilTested,
+  'ripeness-tested': ripenessTested,
   'bean-tested': (state, told) => state.beanTests.push(told),
   note: (state, told) => state.notes.push(told),
   photo: (state, told) => state.photos.push(told),

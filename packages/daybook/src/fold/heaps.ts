@@ -91,6 +91,7 @@ function establish(
     layers: [],
     lastRaw: null,
     readings: [],
+    ripeness: [],
     acts: [],
     series: [],
     cameFrom: [],

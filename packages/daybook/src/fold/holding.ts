@@ -107,6 +107,7 @@ export interface Heap {
   readonly layers: readonly Layer[];
   readonly lastRaw: LastRaw | null;
   readonly readings: readonly Told<'reading'>[];
+  readonly ripeness: readonly Told<'ripeness-tested'>[];
   readonly acts: readonly HeapAct[];
   readonly series: readonly Told<'series'>[];
   readonly cameFrom: readonly Transfer[];

@@ -2,6 +2,11 @@ import type { Told } from '../kinds/registry.ts';
 import { heapOf, place } from './heaps.ts';
 import type { OpenHolding } from './open.ts';
 
+/** Ripeness tried: nothing is done to the heap by it. */
+export function ripenessTested(state: OpenHolding, told: Told<'ripeness-tested'>): void {
+  heapOf(state, told.subject, told.entry)?.ripeness.push(told);
+}
+
 export function reading(state: OpenHolding, told: Told<'reading'>): void {
   heapOf(state, told.subject, told.entry)?.readings.push(told);
 }

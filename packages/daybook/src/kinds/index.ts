@@ -8,5 +8,6 @@ export type { LayerPart, LayerPut, LayerSource } from './layer.ts';
 export type { MaterialDescribed, MaterialFigures, MaterialMeasured } from './material.ts';
 export type { AttachmentRemoved, Note, Photo, Series, Withdrawal } from './record.ts';
 export { type Bodies, isKindId, type KindId, kinds, type Told, tell } from './registry.ts';
+export type { RipenessTested } from './ripeness-test.ts';
 export type { StockIn, StockOut, StockOutReason } from './stock.ts';
 export type { Cover, Covered, Liquid, Moved, Point, Reading, Smell, Squeeze, Turned, Watered } from './tending.ts';

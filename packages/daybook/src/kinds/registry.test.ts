@@ -34,7 +34,10 @@ describe('the registry of kinds', () => {
     for (const [id, kind] of sides)
       for (const name of quantitiesIn(z.toJSONSchema(kind.body)))
         expect(
-          withoutUnit.has(name) || /_(kg|m3|m2|m|L|degC|pct[A-Za-z]*|kgPerM3AsIs|mgPerKg|dSPerM)$/u.test(name),
+          withoutUnit.has(name) ||
+            /_(kg|m3|m2|m|L|degC|K|ratio|pct[A-Za-z]*|kgPerM3AsIs|mgPerKg(Dry)?|dSPerM|mgCO2CPerGOMPerDay|mmolPerKgOMPerHour|mgPerGVSPerHour)$/u.test(
+              name,
+            ),
           `${id} ${name}`,
         ).toBe(true);
   });

@@ -43,6 +43,7 @@ import {
   type Withdrawal,
   withdrawal,
 } from './record.ts';
+import { type RipenessTested, ripenessTested } from './ripeness-test.ts';
 import { type StockIn, type StockOut, stockIn, stockOut } from './stock.ts';
 import {
   type Covered,
@@ -81,6 +82,7 @@ export interface Bodies {
   readonly harvested: Harvested;
   readonly 'soil-tested': SoilTested;
   readonly 'bean-tested': BeanTested;
+  readonly 'ripeness-tested': RipenessTested;
   readonly note: Note;
   readonly photo: Photo;
   readonly series: Series;
@@ -115,6 +117,7 @@ export const kinds: { readonly [Id in KindId]: Kind<Bodies[Id]> } = {
   harvested,
   'soil-tested': soilTested,
   'bean-tested': beanTested,
+  'ripeness-tested': ripenessTested,
   note,
   photo,
   series,

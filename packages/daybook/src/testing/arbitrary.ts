@@ -88,6 +88,9 @@ const bodies: { readonly [Id in KindId]: fc.Arbitrary<Bodies[Id]> } = {
   'bean-tested': fc.record({
     seen: fc.constant({ pots: 4, controls: 4, hurt: 'slight', controlsNormal: true, weeks: 3 } as const),
   }),
+  'ripeness-tested': fc.record({
+    seen: fc.constantFrom({ smell: 'earthy' } as const, { measured: { selfHeating_K: 8 } }),
+  }),
   'soil-tested': fc.record({
     pH: fc.integer({ min: 4, max: 9 }),
     figures: fc.constant([{ element: 'phosphorus', value: 84, unit: 'ppm', method: 'bray-1' } as const]),
@@ -130,7 +133,10 @@ interface Saying {
 /** Heaps are built, parted and brought together more often than the rest: that is where matter can go astray. */
 const kindId: fc.Arbitrary<KindId> = fc.oneof(
   { weight: 2, arbitrary: fc.constant<KindId>('heap-built') },
-  { weight: 3, arbitrary: fc.constantFrom<KindId>('heap-built', 'combined', 'split', 'spread', 'bed-set-up') },
+  {
+    weight: 3,
+    arbitrary: fc.constantFrom<KindId>('heap-built', 'combined', 'split', 'screened', 'spread', 'bed-set-up'),
+  },
   {
     weight: 8,
     arbitrary: fc.constantFrom(...(Object.keys(kinds) as KindId[]).filter((kind) => kind !== 'withdrawal')),

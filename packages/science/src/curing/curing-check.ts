@@ -162,7 +162,7 @@ function flaskClassOf(rise_K: number): FlaskClassId {
 }
 
 /** What a laboratory can find; beyond it lies a slip of the pen. */
-const bounds: Readonly<Record<RipenessId, readonly [number, number]>> = {
+export const ripenessBounds: Readonly<Record<RipenessId, readonly [number, number]>> = {
   carbonToNitrogen_ratio: [1, 500],
   respiration_mgCO2CPerGOMPerDay: [0, 100],
   oxygenUptake_mmolPerKgOMPerHour: [0, 500],
@@ -178,7 +178,7 @@ const bounds: Readonly<Record<RipenessId, readonly [number, number]>> = {
 };
 
 const figure = (id: RipenessId): z.ZodOptional<z.ZodType<Quantity>> =>
-  between(freeQuantity(`As its name says: ${id}.`), ...bounds[id]).optional();
+  between(freeQuantity(`As its name says: ${id}.`), ...ripenessBounds[id]).optional();
 
 const cited = ({ source, place, mark }: Citation): Citation => ({ source, place, mark });
 const rating = z.enum(ratings);

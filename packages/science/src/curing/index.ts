@@ -10,7 +10,15 @@ export const curingCalculations: readonly ListedCalculation[] = [
   listed(siftingTime),
 ];
 
-export { type CuringCheck, type CuringInput, compostSmellIds, curingCheck, type LimitRead } from './curing-check.ts';
+export {
+  type CuringCheck,
+  type CuringInput,
+  compostSmellIds,
+  curingCheck,
+  type LimitRead,
+  ripenessBounds,
+  type SmellId,
+} from './curing-check.ts';
 export { maturityParameters, type RipenessId, ripenessIds } from './maturity-parameters.ts';
 export { type SiftingInput, type SiftingTime, siftingTime, siftUses } from './sifting-time.ts';
 export { yieldEstimate } from './yield-estimate.ts';

@@ -7,7 +7,7 @@ import { clausesDeskEn } from './clauses-desk.ts';
 import { cliEn } from './cli.ts';
 import { limeEn } from './lime.ts';
 import { needsEn } from './needs.ts';
-import { ripeEn } from './ripe.ts';
+import { ripeDeskEn } from './ripe-desk.ts';
 import { safeEn } from './safe.ts';
 import { serverEn } from './server.ts';
 import { siftEn } from './sift.ts';
@@ -23,7 +23,7 @@ export const deskEn: typeof apiEn &
   typeof cliEn &
   typeof limeEn &
   typeof needsEn &
-  typeof ripeEn &
+  typeof ripeDeskEn &
   typeof safeEn &
   typeof serverEn &
   typeof siftEn &
@@ -37,7 +37,7 @@ export const deskEn: typeof apiEn &
   ...cliEn,
   ...limeEn,
   ...needsEn,
-  ...ripeEn,
+  ...ripeDeskEn,
   ...safeEn,
   ...serverEn,
   ...siftEn,

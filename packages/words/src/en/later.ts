@@ -7,6 +7,7 @@ import { inputsEn } from './inputs.ts';
 import { intervalEn } from './interval.ts';
 import { measureNextEn } from './measure-next.ts';
 import { recordEn } from './record.ts';
+import { ripeEn } from './ripe.ts';
 import { sanitationEn } from './sanitation.ts';
 import { soilTestEn } from './soil-test.ts';
 import { spreadEn } from './spread.ts';
@@ -20,6 +21,7 @@ type Later = typeof balanceEn &
   typeof intervalEn &
   typeof measureNextEn &
   typeof recordEn &
+  typeof ripeEn &
   typeof sanitationEn &
   typeof soilTestEn &
   typeof spreadEn;
@@ -38,6 +40,7 @@ export const laterEn: Later = {
   ...intervalEn,
   ...measureNextEn,
   ...recordEn,
+  ...ripeEn,
   ...sanitationEn,
   ...soilTestEn,
   ...spreadEn,

@@ -69,7 +69,30 @@ describe('ripe', () => {
     expect((carbon.value as { limits: unknown }).limits).toEqual((gas.value as { limits: unknown }).limits);
   });
 
+  it('what is kept of a heap adds up over days, until stuff goes in again', async () => {
+    const at = (day: number) => ({ at: `2026-07-${String(day).padStart(2, '0')}T12:00:00.000Z` });
+    await home.run(
+      ['build', 'goat bedding=8barrows', 'straw=2barrows', '--bay', '1.2x1.2x1.2m', '--name', 'Old heap'],
+      at(1),
+    );
+    const kept = await home.run(
+      ['ripe', '--heap', 'old heap', '--keep', '--seedlings', '17/20', '--units', 'metric'],
+      at(3),
+    );
+    expect(flat(kept.out)).toContain('Old heap tried for ripeness: seedlings 85 % of those beside it.');
+    await home.run(['ripe', '--heap', 'Old heap', '--keep', '--rise', '8C', '--smell', 'earthy'], at(9));
+    const state = async (day: number): Promise<unknown> =>
+      ((await home.json(['ripe', '--heap', 'Old heap'], at(day))).value as { state: unknown }).state;
+    expect(await state(10)).toBe('ripe');
+    const sour = await home.json(['ripe', '--heap', 'Old heap', '--smell', 'sour'], at(10));
+    expect(sour.value).toMatchObject({ state: 'unripe', input: { measured: { selfHeating_K: 8 } } });
+    await home.run(['feed', 'Old heap', 'scraps=1pail'], at(11));
+    expect(await state(12)).toBe('not-shown');
+  });
+
   it.each([
+    [['ripe', '--keep', '--smell', 'earthy'], '--heap is missing'],
+    [['ripe', '--heap', 'no such', '--smell', 'earthy'], 'There is no heap called'],
     [['ripe', '--seedlings', '5/0'], 'at least 10'],
     [['ripe', '--rise', '80C'], '--rise is 80'],
     [['ripe', '--nitrate', '5'], '--ammonium is missing'],

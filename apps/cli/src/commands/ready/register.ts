@@ -32,6 +32,8 @@ export function registerReady({
     .action((volume, options) => run(options, async (session) => sift(volume, options, session)));
 
   command('ripe', 'cli.ripe')
+    .option('--heap <name>', say('cli.ripe.heap'))
+    .option('--keep', say('cli.ripe.keep'))
     .option('--smell <smell>', say('cli.ripe.smell'))
     .option('--stuff-seen', say('cli.ripe.stuffSeen'))
     .option('--after-turn <temperature>', say('cli.ripe.afterTurn'))
@@ -46,5 +48,5 @@ export function registerReady({
     .option('--ammonium <figure>', say('cli.ripe.ammonium'))
     .option('--nitrate <figure>', say('cli.ripe.nitrate'))
     .option('--acids <figure>', say('cli.ripe.acids'))
-    .action((options) => run(options, async (session) => ripe(options, session)));
+    .action((options) => run(options, (session) => ripe(options, session)));
 }

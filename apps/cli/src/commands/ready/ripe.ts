@@ -1,4 +1,12 @@
-import { ripeReport } from '@loamwright/advisor';
+import {
+  ammoniumToNitrate,
+  breathAsCarbon,
+  emergence_pctControl,
+  ripenessKept,
+  ripeReport,
+  withRipeness,
+} from '@loamwright/advisor';
+import type { Heap } from '@loamwright/daybook';
 import {
   bad,
   type CuringInput,
@@ -8,7 +16,6 @@ import {
   curingCheck,
   good,
   likely,
-  maturityParameters,
   type Outcome,
   type Quantity,
   type RipenessId,
@@ -16,12 +23,18 @@ import {
 import { convert } from '@loamwright/units';
 import type { Answer } from '../../answer.ts';
 import { allOf, readFigure, readOneOf } from '../../blend.ts';
+import { readBook } from '../../book.ts';
 import { readMeasurement } from '../../grammar/measurement.ts';
+import { readPast } from '../../grammar/when.ts';
+import { recorded } from '../../recorded.ts';
 import type { Session } from '../../session.ts';
+import { subjectNamed } from '../../subject.ts';
 import { page } from '../../text.ts';
 import { cautionText } from '../heap.ts';
 
 export interface RipeOptions {
+  readonly heap?: string | undefined;
+  readonly keep?: boolean | undefined;
   readonly smell?: string | undefined;
   readonly stuffSeen?: boolean | undefined;
   readonly afterTurn?: string | undefined;
@@ -52,8 +65,55 @@ const optionOf: Readonly<Partial<Record<RipenessId, string>>> = {
   fattyAcids_mgPerKgDry: '--acids',
 };
 
-/** `loamwright ripe`: whether compost is ripe, by what was measured, smelt and seen. */
-export function ripe(options: RipeOptions, session: Session): Outcome<Answer> {
+/**
+ * `loamwright ripe`: whether compost is ripe, by what was measured, smelt and seen; of a heap of the daybook with what is kept of it,
+ * and with `--keep` written down.
+ */
+export async function ripe(options: RipeOptions, session: Session): Promise<Outcome<Answer>> {
+  const told = readTold(options, session);
+  const heap = options.heap === undefined ? good(undefined) : await heapNamed(options.heap, session);
+  if (!told.ok || !heap.ok) return bad(...allOf(told, heap));
+  if (options.keep === true) return keep(told.value, heap.value, session);
+  const kept = heap.value === undefined ? undefined : ripenessKept(heap.value);
+  const input = withRipeness(kept?.seen ?? {}, told.value);
+  const found = curingCheck.run(input, { draws: createDraws() });
+  if (!found.ok) return found;
+  const { speaker, terminal } = session;
+  const { answer, notes, next, noGerms } = ripeReport(found.value);
+  const lines = [...notes, ...(next === null ? [] : [next]), noGerms];
+  return good({
+    value: { input, ...found.value },
+    text: [
+      page(terminal.columns, [speaker.tell(answer)]),
+      page(terminal.columns, ...lines.map((said): [string] => [speaker.tell(said)])),
+      cautionText(curingCheck.cautions, speaker, terminal.columns),
+    ].join('\n\n'),
+  });
+}
+
+/** Problems: those of a keeping, `no-such-heap` and its like. */
+async function heapNamed(name: string, session: Session): Promise<Outcome<Heap>> {
+  const book = await readBook(session);
+  if (!book.ok) return book;
+  const id = subjectNamed(book.value.holding, 'heap', name);
+  if (!id.ok) return id;
+  const heap = book.value.holding.heaps.get(id.value);
+  return heap === undefined ? bad({ code: 'no-such-heap', path: '--heap', found: name, wanted: '' }) : good(heap);
+}
+
+/** What was told, written down for the heap. Problem: `missing` without a heap, or where nothing was told. */
+async function keep(seen: CuringInput, heap: Heap | undefined, session: Session): Promise<Outcome<Answer>> {
+  if (heap === undefined) return bad({ code: 'missing', path: '--heap', found: '', wanted: '' });
+  if (Object.keys(seen).length === 0)
+    return bad({ code: 'missing', path: '--smell', found: '', wanted: '--smell, --seedlings, --rise' });
+  const when = readPast('now', session.now(), session.zone);
+  if (!when.ok) return when;
+  const about = [{ type: 'heap', id: heap.id }];
+  return recorded(session, [{ kind: 'ripeness-tested', body: { seen }, about, when: when.value }], { heap: heap.id });
+}
+
+/** Problems: those of reading each option, and figures that cannot be. */
+function readTold(options: RipeOptions, session: Session): Outcome<CuringInput> {
   const measured = readMeasured(options, session);
   const smell = options.smell === undefined ? good(undefined) : readOneOf(options.smell, compostSmellIds, '--smell');
   const afterTurn =
@@ -62,31 +122,18 @@ export function ripe(options: RipeOptions, session: Session): Outcome<Answer> {
       : readMeasurement(options.afterTurn, 'temperature', '--after-turn', session.speaker.system);
   if (!measured.ok || !smell.ok || !afterTurn.ok) return bad(...allOf(measured, smell, afterTurn));
   const input = check<CuringInput>(curingCheck.input, {
-    measured: measured.value,
+    ...(Object.keys(measured.value).length > 0 && { measured: measured.value }),
     ...(smell.value !== undefined && { smell: smell.value }),
     ...(options.stuffSeen === true && { stuffSeen: true }),
     ...(afterTurn.value !== undefined && { afterTurn_degC: afterTurn.value.si }),
   });
-  if (!input.ok) {
-    return bad(
-      ...input.problems.map((one) => {
-        const id = one.path.replace('measured.', '') as RipenessId;
-        return { ...one, path: one.path === 'afterTurn_degC' ? '--after-turn' : (optionOf[id] ?? one.path) };
-      }),
-    );
-  }
-  const found = curingCheck.run(input.value, { draws: createDraws() });
-  if (!found.ok) return found;
-  const { speaker, terminal } = session;
-  const { answer, notes } = ripeReport(found.value);
-  return good({
-    value: { input: input.value, ...found.value },
-    text: [
-      page(terminal.columns, [speaker.tell(answer)]),
-      page(terminal.columns, ...notes.map((said): [string] => [speaker.tell(said)])),
-      cautionText(curingCheck.cautions, speaker, terminal.columns),
-    ].join('\n\n'),
-  });
+  if (input.ok) return input;
+  return bad(
+    ...input.problems.map((one) => {
+      const id = one.path.replace('measured.', '') as RipenessId;
+      return { ...one, path: one.path === 'afterTurn_degC' ? '--after-turn' : (optionOf[id] ?? one.path) };
+    }),
+  );
 }
 
 /** Problems: `number-unreadable`, `measurement-unreadable`, `missing`. */
@@ -118,9 +165,7 @@ function readMeasured(options: RipeOptions, session: Session): Outcome<NonNullab
     !acids.ok
   )
     return bad(...allOf(rise, seedlings, cress, ratio, breath, breathCo2, oxygen, demand, ammonium, nitrate, acids));
-  const { co2PerCarbon_ratio } = maturityParameters;
-  const breathed =
-    breath.value ?? (breathCo2.value === undefined ? undefined : dividedBy(breathCo2.value, co2PerCarbon_ratio.value));
+  const breathed = breath.value ?? (breathCo2.value === undefined ? undefined : breathAsCarbon(breathCo2.value));
   if (nitrate.value !== undefined && ammonium.value === undefined)
     return bad({ code: 'missing', path: '--ammonium', found: '', wanted: '--ammonium' });
   return good({
@@ -134,19 +179,11 @@ function readMeasured(options: RipeOptions, session: Session): Outcome<NonNullab
     ...(ammonium.value !== undefined && { ammonium_mgPerKgDry: ammonium.value }),
     ...(ammonium.value !== undefined &&
       nitrate.value !== undefined && {
-        ammoniumToNitrate_ratio: likely(ammonium.value) / Math.max(likely(nitrate.value), LEAST_NITRATE),
+        ammoniumToNitrate_ratio: ammoniumToNitrate(ammonium.value, nitrate.value),
       }),
     ...(acids.value !== undefined && { fattyAcids_mgPerKgDry: acids.value }),
   });
 }
-
-function dividedBy(quantity: Quantity, by: number): Quantity {
-  if (typeof quantity === 'number') return quantity / by;
-  return { p10: quantity.p10 / by, p50: quantity.p50 / by, p90: quantity.p90 / by };
-}
-
-/** None found is told as a trace, so that there is a ratio. */
-const LEAST_NITRATE = 1;
 
 /** A difference: `8C`, `14F`, `8` in the person's own degrees. */
 function readRise(typed: string | undefined, { speaker }: Session): Outcome<number | undefined> {
@@ -160,9 +197,6 @@ function readRise(typed: string | undefined, { speaker }: Session): Outcome<numb
   return good(convert(likely(read.value), isFahrenheit ? 'degFDifference' : 'degCDifference', 'degCDifference'));
 }
 
-/** Of fewer a share means little: one seed more or less moves it past the width of a class. */
-const LEAST_CONTROL = 10;
-
 /** Percent of the control, or what came up in it and beside it: `85`, `17/20`. Problem: `number-unreadable`. */
 function readSeedlings(typed: string | undefined): Outcome<Quantity | undefined> {
   if (typed === undefined) return good(undefined);
@@ -172,9 +206,8 @@ function readSeedlings(typed: string | undefined): Outcome<Quantity | undefined>
   const problems = allOf(...counts);
   const [came = 0, control = 0] = counts.map((one) => (one.ok ? likely(one.value) : 0));
   if (problems.length > 0) return bad(...problems);
-  if (control < LEAST_CONTROL) {
-    const wanted = `at least ${LEAST_CONTROL} of 20 that came up beside it`;
-    return bad({ code: 'out-of-bounds', path: '--seedlings', found: typed.slice(0, 40), wanted });
-  }
-  return good((100 * came) / control);
+  const share = emergence_pctControl(came, control);
+  return share.ok
+    ? share
+    : bad(...share.problems.map((one) => ({ ...one, path: '--seedlings', found: typed.slice(0, 40) })));
 }
