@@ -113,9 +113,6 @@ describe('the record of a heap', () => {
 
 /** The file that a button of the page saves. */
 async function savedBy(page: Page, button: string): Promise<{ readonly name: string; readonly text: string }> {
-  const [file] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: button }).click(),
-  ]);
+  const [file] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: button }).click()]);
   return { name: file.suggestedFilename(), text: await readFile(await file.path(), 'utf8') };
 }

@@ -17,6 +17,7 @@ export function yieldReport(found: HeapYield): { readonly answer: Saying; readon
     }),
     notes: [
       say('yield.mass', { mass: mass(wet_kg), massRange: ranged(mass(wet_kg)), dry: mass(found.dry_kg) }),
+      say('yield.moisture', ends(found.moisture_pctWet)),
       sayOf('yield.basis', basis),
       ...found.notes.map((note) => sayOf('yield.note', note, { past: found.pastHeaps })),
       ...(basis === 'volume' ? [] : [say('yield.left', ends(found.left_pctVolume))]),

@@ -4,14 +4,14 @@ const MOST = 10_000;
 
 /**
  * A count as people type it: "3", "2,5", "1/2", "½", "1 1/2", "2½". Null for anything else, for less than `least`, and
- * for more than a garden has of any measure.
+ * for more than `most`: a garden has no more of any measure.
  */
-export function readCount(typed: string, least: number): number | null {
+export function readCount(typed: string, least: number, most: number = MOST): number | null {
   const text = typed.trim().replace(',', '.');
   const parts = /^(\d+(?:\.\d+)?)?\s*(?:([½¼¾⅓⅔])|(?:(?<=^|\s)(\d+)\/([1-9]\d*)))?$/u.exec(text);
   if (text === '' || parts === null) return null;
   const [, whole = '0', sign, over, under] = parts;
   const part = sign !== undefined ? (signs[sign] ?? 0) : over !== undefined ? Number(over) / Number(under) : 0;
   const count = Number(whole) + part;
-  return count >= least && count <= MOST ? count : null;
+  return count >= least && count <= most ? count : null;
 }

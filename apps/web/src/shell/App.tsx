@@ -12,6 +12,8 @@ const Card = lazy(() => import('../screens/card/Card.tsx'));
 const Heaps = lazy(() => import('../screens/heaps/Heaps.tsx'));
 const Harvest = lazy(() => import('../screens/harvest/Harvest.tsx'));
 const Balance = lazy(() => import('../screens/balance/Balance.tsx'));
+const Clauses = lazy(() => import('../screens/clauses/Clauses.tsx'));
+const AddClause = lazy(() => import('../screens/clauses/AddClause.tsx'));
 const Beds = lazy(() => import('../screens/bed/Beds.tsx'));
 const SetUpBed = lazy(() => import('../screens/bed/SetUpBed.tsx'));
 const Bed = lazy(() => import('../screens/bed/Bed.tsx'));
@@ -43,6 +45,8 @@ function pageFor(first: string, path: readonly string[]): ReactNode {
       return <Heap key={second} heap={second ?? ''} page={third ?? ''} />;
     case 'balance':
       return <Balance />;
+    case 'clauses':
+      return second === 'new' ? <AddClause /> : <Clauses />;
     case 'beds':
       return second === 'new' ? <SetUpBed /> : <Beds />;
     case 'bed':

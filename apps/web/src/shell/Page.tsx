@@ -70,6 +70,7 @@ function ActButton({ act }: { readonly act: Act }): ReactNode {
 const placeOf: Readonly<Record<string, string>> = {
   heap: 'heaps',
   bay: 'heaps',
+  clauses: 'heaps',
   bed: 'beds',
   balance: 'beds',
   material: 'bins',

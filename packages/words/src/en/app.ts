@@ -100,6 +100,7 @@ export const appEn = {
   'app.settings.measuresTold':
     'Fill one with water once and weigh or count it: every answer gets narrower. Empty means its usual size.',
   'app.settings.measureUsual': 'usually {size}',
+  'app.settings.clauses': 'Rules of the place',
   'app.settings.about': 'About, cautions and sources',
 
   'app.cautions': 'Take care',
@@ -302,6 +303,8 @@ export const appEn = {
   'app.heap.checks': 'What would narrow it',
   'app.heap.made': 'What it is made of',
   'app.heap.layers': 'Layer by layer',
+  'app.heap.ripe': 'Is it ripe?',
+  'app.heap.yield': 'How much is there?',
   'app.heap.record': 'The record of this heap, to print',
   'app.heap.safety': 'Is it safe?',
   'app.heap.did': 'Something else was done',

@@ -6,6 +6,7 @@ import { cropsEn } from './crops.ts';
 import { inputsEn } from './inputs.ts';
 import { intervalEn } from './interval.ts';
 import { measureNextEn } from './measure-next.ts';
+import { readyPagesEn } from './ready-pages.ts';
 import { recordEn } from './record.ts';
 import { ripeEn } from './ripe.ts';
 import { sanitationEn } from './sanitation.ts';
@@ -20,6 +21,7 @@ type Later = typeof balanceEn &
   typeof inputsEn &
   typeof intervalEn &
   typeof measureNextEn &
+  typeof readyPagesEn &
   typeof recordEn &
   typeof ripeEn &
   typeof sanitationEn &
@@ -39,6 +41,7 @@ export const laterEn: Later = {
   ...inputsEn,
   ...intervalEn,
   ...measureNextEn,
+  ...readyPagesEn,
   ...recordEn,
   ...ripeEn,
   ...sanitationEn,

@@ -112,8 +112,8 @@ function flowsOf(row: BalanceRow, text: (id: FlowId, kg: number) => string): rea
   const flow = (id: FlowId, told_kg: number, from_kg: number, length_kg: number, leaks = false): Flow => ({
     id,
     text: text(id, told_kg),
-    from_kg,
-    length_kg,
+    from: from_kg,
+    length: length_kg,
     leaks,
   });
   return [

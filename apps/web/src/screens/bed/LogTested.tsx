@@ -12,12 +12,12 @@ import {
 import { type ReactNode, useState } from 'react';
 import { needs } from '../../mix/needs.ts';
 import { Choices } from '../../parts/Choices.tsx';
+import { NumberField } from '../../parts/NumberField.tsx';
 import { Pick } from '../../parts/Pick.tsx';
 import { WritePage } from '../../parts/WritePage.tsx';
 import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import { aboutBed } from './moment.ts';
-import { NumberField } from './NumberField.tsx';
 
 interface Copied {
   readonly phosphorus: number | null;

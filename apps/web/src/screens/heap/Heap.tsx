@@ -9,6 +9,9 @@ import { LogCovered, LogNote, LogTurned, LogWatered } from './log/LogActs.tsx';
 const LogReading = lazy(() => import('./log/LogReading.tsx'));
 const SafeHeap = lazy(() => import('./SafeHeap.tsx'));
 const SpreadHeap = lazy(() => import('./SpreadHeap.tsx'));
+const YieldHeap = lazy(() => import('./YieldHeap.tsx'));
+const RipeHeap = lazy(() => import('./RipeHeap.tsx'));
+const PlaceHeap = lazy(() => import('./PlaceHeap.tsx'));
 const LogReady = lazy(() => import('./log/LogReady.tsx'));
 const RecordPage = lazy(() => import('../record/RecordPage.tsx'));
 const LogFed = lazy(() => import('./log/LogFed.tsx'));
@@ -48,6 +51,12 @@ export default function HeapAt({ heap: id, page }: Properties): ReactNode {
       return <LogReady heap={heap} />;
     case 'safe':
       return <SafeHeap heap={heap} />;
+    case 'yield':
+      return <YieldHeap heap={heap} />;
+    case 'ripe':
+      return <RipeHeap heap={heap} />;
+    case 'clauses':
+      return <PlaceHeap heap={heap} />;
     case 'spread':
       return <SpreadHeap heap={heap} />;
     case 'record':

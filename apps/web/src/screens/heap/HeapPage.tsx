@@ -91,6 +91,14 @@ export function HeapPage({ heap }: { readonly heap: Heap }): ReactNode {
         </p>
       </section>
       <Made report={report} />
+      <p className="words-row">
+        <a className="word" href={to('heap', heap.id, 'ripe')}>
+          {speaker.say('app.heap.ripe')}
+        </a>
+        <a className="word" href={to('heap', heap.id, 'yield')}>
+          {speaker.say('app.heap.yield')}
+        </a>
+      </p>
       <p>
         <a className="word" href={to('heap', heap.id, 'record')}>
           {speaker.say('app.heap.record')}

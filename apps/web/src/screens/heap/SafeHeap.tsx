@@ -1,5 +1,12 @@
 import '@loamwright/words/later';
-import { heapLog, methodOf, type SanitationReport, type SkinFound, sanitationReport } from '@loamwright/advisor';
+import {
+  clauseReport,
+  heapLog,
+  methodOf,
+  type SanitationReport,
+  type SkinFound,
+  sanitationReport,
+} from '@loamwright/advisor';
 import { type Heap, type Holding, localDate } from '@loamwright/daybook';
 import {
   check,
@@ -22,6 +29,7 @@ import { Choices } from '../../parts/Choices.tsx';
 import { Page } from '../../shell/Page.tsx';
 import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
+import { type PlaceOfHeap, usePlaceOfHeap } from '../clauses/place.ts';
 
 const curings = ['not-said', 'warm', 'cool'] as const;
 type Curing = (typeof curings)[number];
@@ -39,14 +47,17 @@ export default function SafeHeap({ heap }: { readonly heap: Heap }): ReactNode {
     () => reportOf(heap, holding, { method, curing, through }),
     [heap, holding, method, curing, through],
   );
+  const place = usePlaceOfHeap(heap, method);
+  const fails = placeFails(place);
   return (
     <Page
       question={speaker.say('safePage.question', { heap: heap.name })}
       act={{ text: speaker.say('safePage.read'), href: to('heap', heap.id, 'reading') }}
     >
+      {fails && <Place heap={heap} place={place} />}
       {found.ok ? (
         <>
-          <p className="answer">{speaker.tell(found.value.answer)}</p>
+          <p className={fails ? undefined : 'answer'}>{speaker.tell(found.value.answer)}</p>
           <p>{speaker.tell(found.value.counts)}</p>
         </>
       ) : (
@@ -54,6 +65,7 @@ export default function SafeHeap({ heap }: { readonly heap: Heap }): ReactNode {
           {found.problems.map((problem) => speaker.tell(sayProblem(problem))).join(' ')}
         </p>
       )}
+      {!fails && <Place heap={heap} place={place} />}
       <div className="stack">
         <Choices
           legend={speaker.say('safePage.method')}
@@ -76,6 +88,36 @@ export default function SafeHeap({ heap }: { readonly heap: Heap }): ReactNode {
       </div>
       {found.ok && <Rules report={found.value} />}
     </Page>
+  );
+}
+
+/** Whether a clause of the place is broken: then it leads, whatever the log shows. */
+function placeFails({ found }: PlaceOfHeap): boolean {
+  return found?.ok === true && found.value.found.standing === 'clause-fails';
+}
+
+/** What the rules of the place say of the heap: as the answer where one fails, else in a line; with the way there. */
+function Place({ heap, place }: { readonly heap: Heap; readonly place: PlaceOfHeap }): ReactNode {
+  const speaker = useSpeaker();
+  const { found } = place;
+  const told =
+    found === null
+      ? speaker.say('placePage.none')
+      : found.ok
+        ? speaker.tell(clauseReport(found.value.found, found.value.logMeets).answer)
+        : found.problems.map((problem) => speaker.tell(sayProblem(problem))).join(' ');
+  const fails = placeFails(place);
+  return (
+    <>
+      <p className={fails ? 'answer' : undefined} role={found?.ok === false ? 'alert' : undefined}>
+        {told}
+      </p>
+      <p>
+        <a className="word" href={found === null ? to('clauses', 'new') : to('heap', heap.id, 'clauses')}>
+          {speaker.say(found === null ? 'placePage.write' : 'placePage.see')}
+        </a>
+      </p>
+    </>
   );
 }
 

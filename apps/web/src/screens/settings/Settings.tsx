@@ -67,6 +67,11 @@ export default function SettingsPage(): ReactNode {
         </section>
       )}
       <p className="section">
+        <a className="word" href={to('clauses')}>
+          {speaker.say('app.settings.clauses')}
+        </a>
+      </p>
+      <p>
         <a className="word" href={to('about')}>
           {speaker.say('app.settings.about')}
         </a>

@@ -1,10 +1,11 @@
 import '@loamwright/words/later';
 import { type ReactNode, useId, useState } from 'react';
-import { readCount } from '../../parts/count.ts';
-import { useSpeaker } from '../../shell/words.tsx';
+import { useSpeaker } from '../shell/words.tsx';
+import { readCount } from './count.ts';
 
 interface Properties {
   readonly label: string;
+  readonly hint?: string | undefined;
   readonly least?: number | undefined;
   readonly most: number;
   /** Called with every number that can be read and lies within its ends, with null where none does. */
@@ -12,14 +13,11 @@ interface Properties {
 }
 
 /** A plain number without a unit. What can't be read stays, and is told. */
-export function NumberField({ label, least = 0, most, onChange }: Properties): ReactNode {
+export function NumberField({ label, hint, least = 0, most, onChange }: Properties): ReactNode {
   const speaker = useSpeaker();
   const id = useId();
   const [typed, setTyped] = useState('');
-  const inside = (text: string): number | null => {
-    const read = readCount(text, least);
-    return read !== null && read <= most ? read : null;
-  };
+  const inside = (text: string): number | null => readCount(text, least, most);
   const wrong = typed.trim() !== '' && inside(typed) === null;
   return (
     <div className="field">
@@ -40,7 +38,7 @@ export function NumberField({ label, least = 0, most, onChange }: Properties): R
         }}
       />
       <span id={`${id}-hint`} className="hint">
-        {wrong ? speaker.say('bedPage.tested.unread', { typed, low: least, high: most }) : null}
+        {wrong ? speaker.say('bedPage.tested.unread', { typed, low: least, high: most }) : hint}
       </span>
     </div>
   );
