@@ -36,7 +36,7 @@ export function calculationReport(calculation: ListedCalculation, speaker: Speak
     summary,
     input: fieldsOf(calculation.inputSchema()).map((field) => rowOf(field, speaker)),
     answer: fieldsOf(calculation.outputSchema()).map((field) => rowOf(field, speaker)),
-    sources: [...new Set(cited)],
+    sources: cited,
     cautions: cautions.map((caution) => speaker.say(`caution.${caution}`)),
   };
 }

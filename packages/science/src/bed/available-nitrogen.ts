@@ -1,4 +1,4 @@
-import { type Calculation, type Citation, good, type Outcome } from '../catalogue/index.ts';
+import { type Calculation, type Cites, cited, good, type Outcome } from '../catalogue/index.ts';
 import { cautionIds } from '../caution/index.ts';
 import { type Draws, drawsOf, fraction, fromPublished, summarise } from '../estimate/index.ts';
 import { allMaterials } from '../material/index.ts';
@@ -10,28 +10,28 @@ import {
   type BySource,
 } from './available-nitrogen-io.ts';
 import { type Dressed, dress } from './dressing.ts';
-import { cited, releaseParameters } from './release.ts';
+import { releaseParameters } from './release.ts';
 
 const parameters = releaseParameters;
 
 /** What the releases rest on. */
-export const releaseSources: readonly Citation[] = [
-  ...parameters.series.map(cited),
-  ...parameters.sums.map(cited),
-  cited(parameters.laterOfPlants),
-  cited(parameters.breakEven),
-  cited(parameters.retention),
-  cited(parameters.retention.elsewhere),
-  cited(parameters.firstWeeks),
-  cited(parameters.assimilation_share),
-  cited(parameters.lockUp_degreeDays),
-  cited(parameters.fullSeason_degreeDays),
-  cited(parameters.coldest_degC),
-  cited(parameters.mulched_share),
-  cited(parameters.phosphorusFirstYear_share),
-  cited(parameters.phosphorusLater_share),
-  cited(parameters.potassiumFirstYear_share),
-  ...parameters.kinds.map((kind) => cited(kind.mineral_shareOfNitrogen)),
+export const releaseSources: readonly Cites[] = [
+  ...parameters.series,
+  ...parameters.sums,
+  parameters.laterOfPlants,
+  parameters.breakEven,
+  parameters.retention,
+  parameters.retention.elsewhere,
+  parameters.firstWeeks,
+  parameters.assimilation_share,
+  parameters.lockUp_degreeDays,
+  parameters.fullSeason_degreeDays,
+  parameters.coldest_degC,
+  parameters.mulched_share,
+  parameters.phosphorusFirstYear_share,
+  parameters.phosphorusLater_share,
+  parameters.potassiumFirstYear_share,
+  ...parameters.kinds.map((kind) => kind.mineral_shareOfNitrogen),
 ];
 
 /** Of phosphorus and potassium put on, what plants have of it in the first year, draw by draw. */

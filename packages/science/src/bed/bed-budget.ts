@@ -1,4 +1,4 @@
-import { bad, type Calculation, type Citation, good, type Outcome } from '../catalogue/index.ts';
+import { bad, type Calculation, type Cites, good, type Outcome, oneOfEach } from '../catalogue/index.ts';
 import { cautionIds, inOrder } from '../caution/index.ts';
 import { chance, type Draws, drawsOf, positive, shareOf, summarise } from '../estimate/index.ts';
 import { allMaterials } from '../material/index.ts';
@@ -18,7 +18,7 @@ import { adviceOf } from './budget-advice.ts';
 import { budgetParameters } from './budget-parameters.ts';
 import { cropWants, type Wanted } from './crop-need.ts';
 import { allCrops, saltYield_pct } from './crops.ts';
-import { cited, releaseParameters } from './release.ts';
+import { releaseParameters } from './release.ts';
 
 const parameters = budgetParameters;
 const G_PER_KG = 1000;
@@ -294,24 +294,20 @@ function untestedOf(soil: SoilTest): BedBudget['untested'] {
   ];
 }
 
-const cropSources: readonly Citation[] = allCrops.flatMap((crop) =>
-  [
-    crop.nitrogen_kgPerHa,
-    crop.nitrogenElsewhere_kgPerHa,
-    crop.removal,
-    crop.yield_tPerHa,
-    crop.salt,
-    crop.pH,
-    crop.cover,
-  ]
-    .filter((one) => one !== undefined)
-    .map(cited),
+/** One place of each source, however many crops stand there. */
+const cropSources: readonly Cites[] = oneOfEach(
+  allCrops.flatMap((crop) =>
+    [
+      crop.nitrogen_kgPerHa,
+      crop.nitrogenElsewhere_kgPerHa,
+      crop.removal,
+      crop.yield_tPerHa,
+      crop.salt,
+      crop.pH,
+      crop.cover,
+    ].filter((one) => one !== undefined),
+  ),
 );
-
-/** One line for each place of each source, however many crops stand there. */
-function once(citations: readonly Citation[]): readonly Citation[] {
-  return [...new Map(citations.map((one) => [`${one.source}|${one.mark}`, one])).values()];
-}
 
 /** What a bed's crops want, what they have, and what is short or too much. */
 export const bedBudget: Calculation<BedBudgetInput, BedBudget> = {
@@ -322,20 +318,20 @@ export const bedBudget: Calculation<BedBudgetInput, BedBudget> = {
   input: bedBudgetInputSchema,
   output: bedBudgetSchema,
   sources: [
-    ...once(cropSources),
+    ...cropSources,
     { source: 'fao-61-salt', place: 'Annex 1, equation 1: yield above the threshold', mark: 'seen' },
-    ...parameters.phosphorusOfRemoval_times.map(cited),
-    ...parameters.potassiumOfRemoval_times.map(cited),
-    cited(parameters.organicMatterCounted_pct),
-    cited(releaseParameters.organicMatter),
-    ...releaseParameters.credits.map(cited),
-    cited(parameters.coverWithoutNitrogen_kgPerHa),
-    cited(parameters.saltOfShare),
-    cited(parameters.mixedDepth_m),
-    cited(parameters.soilConductivity_dSPerM),
-    ...parameters.conductivity_dSPerM.map(cited),
-    ...parameters.limeEquivalent_share.map(cited),
-    ...parameters.trees.map(cited),
+    ...parameters.phosphorusOfRemoval_times,
+    ...parameters.potassiumOfRemoval_times,
+    parameters.organicMatterCounted_pct,
+    releaseParameters.organicMatter,
+    ...releaseParameters.credits,
+    parameters.coverWithoutNitrogen_kgPerHa,
+    parameters.saltOfShare,
+    parameters.mixedDepth_m,
+    parameters.soilConductivity_dSPerM,
+    ...parameters.conductivity_dSPerM,
+    ...parameters.limeEquivalent_share,
+    ...parameters.trees,
     ...releaseSources,
   ],
   cautions: cautionIds.filter(

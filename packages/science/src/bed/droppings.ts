@@ -64,8 +64,6 @@ function run({ animal, count, days }: DroppingsInput, { draws }: Needs): Outcome
   });
 }
 
-const cited = ({ source, place, mark }: Citation): Citation => ({ source, place, mark });
-
 /** How much animals leave behind. */
 export const droppings: Calculation<DroppingsInput, Droppings> = {
   id: 'droppings',
@@ -86,7 +84,7 @@ export const droppings: Calculation<DroppingsInput, Droppings> = {
     keptPhosphorus_kg: estimateSchema('Phosphorus after storage and handling.'),
     keptPotassium_kg: estimateSchema('Potassium after storage and handling.'),
   }),
-  sources: [cited(whole), cited(spread_factor)],
+  sources: [whole, spread_factor],
   cautions: ['manure-pathogens', 'local-rules'],
   example: { animal: 'laying-hen', count: 12, days: 30 },
   run,

@@ -209,8 +209,6 @@ function between3({ low, likely, high }: Wanted, shares: Float64Array): Float64A
   );
 }
 
-const cited = ({ source, place, mark }: Citation): Citation => ({ source, place, mark });
-
 /** How much lime or ash a bed wants. */
 export const limeRate: Calculation<LimeRateInput, LimeRate> = {
   id: 'lime-rate',
@@ -253,7 +251,7 @@ export const limeRate: Calculation<LimeRateInput, LimeRate> = {
     ash.noneFrom_pH,
     ash.avoid,
     ash.apart_months,
-  ].map(cited),
+  ],
   cautions: ['ash-caustic', 'ash-live-coals', 'treated-wood', 'local-rules'],
   example: { pH: 5.5, texture: 'loam', stuff: 'limestone', area_m2: 12 },
   run,

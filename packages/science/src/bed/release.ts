@@ -146,7 +146,3 @@ export function kindOf(material: string): KindRow {
   if (row === undefined) throw new RangeError(`reference/nitrogen-release.json does not place ${material}`);
   return row;
 }
-
-export function cited({ source, place, mark }: Citation): Citation {
-  return { source, place, mark };
-}

@@ -145,7 +145,6 @@ function run({ figures }: SoilTestInput): Outcome<SoilTestRead> {
   return good({ figures: figures.map(read), againAfter_years: { least: low, most: high } });
 }
 
-const cited = ({ source, place, mark }: Citation): Citation => ({ source, place, mark });
 const elementSchema = z.enum(['phosphorus', 'potassium']);
 const citationShape = { source: z.string(), place: z.string(), mark: z.enum(['seen', 'memory', 'derived']) };
 const MOST_FIGURE = 100_000;
@@ -185,11 +184,11 @@ export const soilTestRead: Calculation<SoilTestInput, SoilTestRead> = {
     againAfter_years: z.strictObject({ least: z.number(), most: z.number() }),
   }),
   sources: [
-    ...parameters.tables.map(cited),
-    cited(parameters.lbPerAcre_perPpm),
-    cited(parameters.runDown_ppmPerYear),
-    cited(parameters.runDownTo_ppm),
-    cited(parameters.againAfter_years),
+    ...parameters.tables,
+    parameters.lbPerAcre_perPpm,
+    parameters.runDown_ppmPerYear,
+    parameters.runDownTo_ppm,
+    parameters.againAfter_years,
   ],
   cautions: ['local-rules'],
   example: { figures: [{ element: 'phosphorus', value: 84, unit: 'ppm', method: 'bray-1' }] },

@@ -16,7 +16,7 @@ import {
 import { countInMeasure, type OwnSizes } from '../material/index.ts';
 import { ownSizesSchema, resolve, type Stuffed, stuffedShape, weigh } from '../mix/ingredient.ts';
 import type { Portion } from '../mix/portion.ts';
-import { cited, releaseParameters } from './release.ts';
+import { releaseParameters } from './release.ts';
 
 export interface SpreadDepthInput extends Stuffed {
   readonly area_m2: Quantity;
@@ -111,8 +111,8 @@ export const spreadDepth: Calculation<SpreadDepthInput, SpreadDepth> = {
   }),
   sources: [
     { source: 'cornell-market-label', place: 'cubic yards = square feet × inches × 0.0031', mark: 'seen' },
-    cited(removal),
-    cited(oxides),
+    removal,
+    oxides,
   ],
   cautions: ['local-rules'],
   example: { material: 'finished-compost', area_m2: 12, depth_m: 0.025 },

@@ -139,7 +139,3 @@ export function rowOf<Row extends { readonly id: string }>(rows: readonly Row[],
   if (row === undefined) throw new RangeError(`reference/blends.json has no ${id}`);
   return row;
 }
-
-export function cited({ source, place, mark }: Citation): Citation {
-  return { source, place, mark };
-}

@@ -3,7 +3,7 @@ import type { CautionId } from '../caution/caution.ts';
 import type { Draws } from '../estimate/index.ts';
 import type { MilpSolver } from '../solver/milp.ts';
 import { check } from './check.ts';
-import type { Citation } from './citation.ts';
+import { type Citation, type Cites, citations } from './citation.ts';
 import type { Outcome } from './outcome.ts';
 
 /** What a calculation needs from outside, handed in. */
@@ -22,7 +22,8 @@ export interface Calculation<Input, Output> {
   readonly summary: string;
   readonly input: z.ZodType<Input>;
   readonly output: z.ZodType<Output>;
-  readonly sources: readonly Citation[];
+  /** Rows of tables, or citations; the catalogue cites each once. */
+  readonly sources: readonly Cites[];
   readonly cautions: readonly CautionId[];
   /** An input that does the work, for `reckon ID --example` and the reference pages. */
   readonly example: Input;
@@ -53,7 +54,7 @@ export function listed<Input, Output>(calculation: Calculation<Input, Output>): 
     id,
     title,
     summary,
-    sources,
+    sources: citations(sources),
     cautions,
     example,
     inputSchema: () => z.toJSONSchema(input),

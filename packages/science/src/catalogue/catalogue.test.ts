@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { cautions } from '../caution/index.ts';
 import { createDraws, percentQuantity, positiveQuantity } from '../estimate/index.ts';
-import { type Calculation, check, good, listed } from './index.ts';
+import { type Calculation, check, good, listed, oneOfEach } from './index.ts';
 
 const schema = z.strictObject({
   name: z.enum(['straw', 'hay']),
@@ -81,6 +81,23 @@ describe('a listed calculation', () => {
   it('checks before it runs', () => {
     expect(listed(doubling).reckon({ mass_kg: 2 }, needs)).toEqual(good({ mass_kg: 4 }));
     expect(listed(doubling).reckon({ mass_kg: -2 }, needs)).toMatchObject({ ok: false });
+  });
+
+  it('cites each place once, all of one source together, and leaves the figures out', () => {
+    const rows = [
+      { source: 'handbook', place: 'table 1', mark: 'seen', value: 3 },
+      { source: 'rule', place: 'section 2', mark: 'memory', low: 1, high: 2 },
+      { source: 'handbook', place: 'table 2', mark: 'seen', value: 4 },
+      { source: 'handbook', place: 'table 1', mark: 'seen', value: 5 },
+      { source: 'handbook', place: 'table 1', mark: 'derived', value: 6 },
+    ];
+    expect(listed({ ...doubling, sources: rows }).sources).toEqual([
+      { source: 'handbook', place: 'table 1', mark: 'seen' },
+      { source: 'handbook', place: 'table 2', mark: 'seen' },
+      { source: 'handbook', place: 'table 1', mark: 'derived' },
+      { source: 'rule', place: 'section 2', mark: 'memory' },
+    ]);
+    expect(oneOfEach(rows)).toEqual([rows[0], rows[1], rows[4]]);
   });
 
   it('describes itself as JSON Schema', () => {

@@ -10,6 +10,27 @@ export interface Citation {
   readonly mark: Mark;
 }
 
+/** A row of a table in `reference/` that says where it comes from; of an imported table the mark is known as text only. */
+export type Cites = Readonly<Record<keyof Citation, string>>;
+
+/** The citation of a row, without its figures. */
+export function cited({ source, place, mark }: Cites): Citation {
+  return { source, place, mark: mark as Mark };
+}
+
+/** What rows rest on: each citation once, all of one source together, in the order in which they are first met. */
+export function citations(rows: readonly Cites[]): readonly Citation[] {
+  const once = [...new Map(rows.map((row) => [`${row.source}\n${row.place}\n${row.mark}`, cited(row)])).values()];
+  const sources = new Set(once.map(({ source }) => source));
+  return [...sources].flatMap((id) => once.filter(({ source }) => source === id));
+}
+
+/** The first row of each source and mark, for tables that cite a source again at every row. */
+export function oneOfEach<Row extends Cites>(rows: readonly Row[]): readonly Row[] {
+  const same = (one: Row, other: Row): boolean => one.source === other.source && one.mark === other.mark;
+  return rows.filter((row, i) => rows.findIndex((other) => same(row, other)) === i);
+}
+
 /** A source as `reference/sources.json` has it. */
 export interface Source {
   readonly author: string | null;

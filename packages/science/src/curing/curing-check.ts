@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type Calculation, type Citation, good, type Outcome } from '../catalogue/index.ts';
+import { type Calculation, good, type Outcome } from '../catalogue/index.ts';
 import { between, freeQuantity, isEstimate, likely, type Quantity } from '../estimate/index.ts';
 import {
   type FlaskClassId,
@@ -180,7 +180,6 @@ export const ripenessBounds: Readonly<Record<RipenessId, readonly [number, numbe
 const figure = (id: RipenessId): z.ZodOptional<z.ZodType<Quantity>> =>
   between(freeQuantity(`As its name says: ${id}.`), ...ripenessBounds[id]).optional();
 
-const cited = ({ source, place, mark }: Citation): Citation => ({ source, place, mark });
 const rating = z.enum(ratings);
 const scheme = z.enum(['gate', 'stability', 'maturity'] as const);
 
@@ -231,7 +230,7 @@ export const curingCheck: Calculation<CuringInput, CuringCheck> = {
     next: z.enum(['seedlings', 'flask'] as const).optional(),
     how: z.strictObject({ seeds: z.number(), days: z.strictObject({ low: z.number(), high: z.number() }) }),
   }),
-  sources: [...limits, ...flaskClasses, reheats_degC, signSource, seedlings.seeds, seedlings.days].map(cited),
+  sources: [...limits, ...flaskClasses, reheats_degC, signSource, seedlings.seeds, seedlings.days],
   cautions: ['manure-pathogens', 'dust-spores'],
   example: { measured: { selfHeating_K: 8, emergence_pctControl: 92, carbonToNitrogen_ratio: 18 }, smell: 'earthy' },
   run,

@@ -98,7 +98,7 @@ export const siftingTime: Calculation<SiftingInput, SiftingTime> = {
     mesh_mm: z.number(),
     cautions: z.array(z.enum(cautionIds as readonly [CautionId, ...CautionId[]])),
   }),
-  sources: Object.values(parameters).map(({ source, place, mark }: Citation) => ({ source, place, mark })),
+  sources: Object.values(parameters),
   cautions: ['dust-spores', 'legionella'],
   example: { volume_m3: 0.5, use: 'bed' },
   run,

@@ -1,12 +1,4 @@
-import {
-  bad,
-  type Calculation,
-  type Citation,
-  good,
-  type Needs,
-  type Outcome,
-  type Problem,
-} from '../catalogue/index.ts';
+import { bad, type Calculation, good, type Needs, type Outcome, type Problem } from '../catalogue/index.ts';
 import { drawsOf, type Estimate, fromPublished, positive, summarise } from '../estimate/index.ts';
 import { countInMeasure } from '../material/index.ts';
 import { mixParameters } from '../mix/parameters.ts';
@@ -105,7 +97,6 @@ function lossesOf(left: Left, before: readonly Portion[], carbon_kg: Float64Arra
   };
 }
 
-const cited = ({ source, place, mark }: Citation): Citation => ({ source, place, mark });
 const { nitrogenLeast_pct, potassiumLost_pct, betweenHeaps_factor, tape_factor } = yieldParameters;
 
 /** How much compost a heap comes to, and what is in it. */
@@ -117,15 +108,15 @@ export const yieldEstimate: Calculation<YieldInput, HeapYield> = {
   input: yieldInputSchema,
   output: yieldSchema,
   sources: [
-    cited(mixParameters.volumeLost_pctVolume),
-    cited(mixParameters.finalRatio),
-    cited(yieldParameters.readyDensity_kgPerM3AsIs),
-    cited(yieldParameters.readyMoisture_pctWet),
-    cited(nitrogenLeast_pct),
-    cited(potassiumLost_pct.sheltered),
-    cited(potassiumLost_pct.open),
-    cited(betweenHeaps_factor),
-    cited(tape_factor),
+    mixParameters.volumeLost_pctVolume,
+    mixParameters.finalRatio,
+    yieldParameters.readyDensity_kgPerM3AsIs,
+    yieldParameters.readyMoisture_pctWet,
+    nitrogenLeast_pct,
+    potassiumLost_pct.sheltered,
+    potassiumLost_pct.open,
+    betweenHeaps_factor,
+    tape_factor,
   ],
   cautions: ['legionella', 'dust-spores'],
   example: {

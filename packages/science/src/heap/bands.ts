@@ -1,6 +1,6 @@
 import table from '@loamwright/reference/temperature-bands.json' with { type: 'json' };
 import { convert, type Unit } from '@loamwright/units';
-import type { Citation } from '../catalogue/index.ts';
+import type { Citation, Cites } from '../catalogue/index.ts';
 
 /** What a band is of: the life in the heap, a handbook's advice, what growers seek, or fire. */
 export type TemperatureBandGroup = 'biology' | 'handbook' | 'growers' | 'fire';
@@ -131,13 +131,7 @@ export const turnWhen: Readonly<Record<TriggerId, Citation>> = table.turnWhen as
 
 type Section = 'bands' | 'limits' | 'triggers' | 'turnWhen' | 'probe' | 'plausible';
 
-/** Every source the named parts of the table rest on, each place once. */
-export function citationsOf(...sections: readonly Section[]): readonly Citation[] {
-  const seen = new Map<string, Citation>();
-  for (const section of sections) {
-    for (const { source, place, mark } of Object.values(table[section])) {
-      seen.set(`${source}\n${place}`, { source, place, mark: mark as Citation['mark'] });
-    }
-  }
-  return [...seen.values()];
+/** Every row of the named parts of the table, for what rests on them. */
+export function citationsOf(...sections: readonly Section[]): readonly Cites[] {
+  return sections.flatMap((section) => Object.values<Cites>(table[section]));
 }

@@ -1,7 +1,7 @@
 import table from '@loamwright/reference/heat-to-hold.json' with { type: 'json' };
 import { convert } from '@loamwright/units';
 import { z } from 'zod';
-import { bad, type Calculation, type Citation, good, type Needs, type Outcome } from '../catalogue/index.ts';
+import { bad, type Calculation, good, type Needs, type Outcome } from '../catalogue/index.ts';
 import { type CautionId, inOrder } from '../caution/index.ts';
 import {
   type Chance,
@@ -240,10 +240,6 @@ function isSlip(volume_m3: number): boolean {
   return Math.abs(volume_m3 - printed_m3) <= table.slip.within_share * printed_m3;
 }
 
-function cited({ source, place, mark }: Record<keyof Citation, string>): Citation {
-  return { source, place, mark: mark as Citation['mark'] };
-}
-
 /** Whether a heap of a size can stay hot. */
 export const heatToHold: Calculation<HeatToHoldInput, HeatToHold> = {
   id: 'heat-to-hold',
@@ -270,7 +266,7 @@ export const heatToHold: Calculation<HeatToHoldInput, HeatToHold> = {
       table.winterAir_degC,
       table.slip,
       ...table.alsoRead,
-    ].map(cited),
+    ],
   ],
   cautions: ['fire', 'local-rules'],
   example: { size: { width_m: 1.2, depth_m: 1.2, height_m: 1.2 }, air_degC: -5 },

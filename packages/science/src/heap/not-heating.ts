@@ -1,6 +1,6 @@
 import table from '@loamwright/reference/not-heating.json' with { type: 'json' };
 import { z } from 'zod';
-import { type Calculation, type Citation, good, type Needs, type Outcome } from '../catalogue/index.ts';
+import { type Calculation, good, type Needs, type Outcome } from '../catalogue/index.ts';
 import { type CautionId, cautionIds, inOrder } from '../caution/index.ts';
 import { estimateSchema, likely } from '../estimate/index.ts';
 import { balanceOf } from '../mix/mix-balance.ts';
@@ -158,10 +158,6 @@ function cautionsOf(input: NotHeatingInput, ofStuff: readonly CautionId[]): read
   return inOrder(wanted);
 }
 
-function cited({ source, place, mark }: Record<keyof Citation, string>): Citation {
-  return { source, place, mark: mark as Citation['mark'] };
-}
-
 /** Why a heap stays cold. */
 export const notHeating: Calculation<NotHeatingInput, NotHeating> = {
   id: 'not-heating',
@@ -173,10 +169,10 @@ export const notHeating: Calculation<NotHeatingInput, NotHeating> = {
   input: notHeatingInput,
   output,
   sources: [
-    ...Object.values(table.causes).map(cited),
-    ...Object.values(table.observations).map(cited),
-    ...Object.values(table.limits).map(cited),
-    ...Object.values(table.amounts).map(cited),
+    ...Object.values(table.causes),
+    ...Object.values(table.observations),
+    ...Object.values(table.limits),
+    ...Object.values(table.amounts),
     ...citationsOf('limits'),
     ...heatToHold.sources,
     { source: 'raiffa-schlaifer-1961', place: 'preposterior analysis: which check to make', mark: 'memory' },

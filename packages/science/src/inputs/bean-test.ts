@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type Calculation, good, type Outcome } from '../catalogue/index.ts';
-import { cited, inputParameters } from './parameters.ts';
+import { inputParameters } from './parameters.ts';
 
 /** How hurt the leaves of the suspect pots are, from none to severe. */
 export const hurtIds = ['none', 'slight', 'moderate', 'severe'] as const;
@@ -95,9 +95,7 @@ export const beanTestCalculation: Calculation<BeanTestInput, BeanTest> = {
       weeks: spanSchema,
     }),
   }),
-  sources: [beanTest.pots, beanTest.pot_m, beanTest.suspectParts, beanTest.seeds, beanTest.weeks, beanTest.strong].map(
-    cited,
-  ),
+  sources: [beanTest.pots, beanTest.pot_m, beanTest.suspectParts, beanTest.seeds, beanTest.weeks, beanTest.strong],
   cautions: ['herbicide-carryover'],
   example: { pots: 4, controls: 3, hurt: 'moderate', controlsNormal: true, weeks: 3 },
   run,

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { bad, type Calculation, type Citation, good, type Outcome } from '../catalogue/index.ts';
+import { bad, type Calculation, type Citation, cited, good, type Outcome } from '../catalogue/index.ts';
 import { type CautionId, cautionIds, inOrder } from '../caution/index.ts';
 import { allMaterials, doubtfulInputs, materialById, nearest, type Permit } from '../material/index.ts';
-import { cited, inputParameters, type SprayedId, sprayedIds } from './parameters.ts';
+import { inputParameters, type SprayedId, sprayedIds } from './parameters.ts';
 
 /** How the heap is kept that it is to go into: hot and logged, slow, fed by and by, or a worm bed. */
 export const heapKinds = ['hot', 'slow', 'fed', 'worms'] as const;
@@ -162,11 +162,7 @@ export const inputCheck: Calculation<InputCheckInput, InputCheck> = {
     cautions: z.array(z.enum(cautionIds as readonly [CautionId, ...CautionId[]])),
     ...citationShape,
   }),
-  sources: [
-    ...inputParameters.sprayed.map(cited),
-    ...inputParameters.disputed.map(cited),
-    ...doubtfulInputs.map(cited),
-  ],
+  sources: [...inputParameters.sprayed, ...inputParameters.disputed, ...doubtfulInputs],
   cautions: cautionIds.filter(
     (id) => id === 'local-rules' || [...allMaterials, ...doubtfulInputs].some(({ cautions }) => cautions.includes(id)),
   ),

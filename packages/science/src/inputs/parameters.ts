@@ -43,5 +43,3 @@ export interface InputParameters {
 
 /** What may go in, and the test with beans, from `reference/input-rules.json`. */
 export const inputParameters: InputParameters = table as unknown as InputParameters;
-
-export const cited = ({ source, place, mark }: Citation): Citation => ({ source, place, mark });

@@ -1,5 +1,5 @@
 import { type Day, daysAfter, daysBetween } from '../calendar/index.ts';
-import { type Calculation, type Citation, good, type Outcome } from '../catalogue/index.ts';
+import { type Calculation, type Citation, cited, good, type Outcome } from '../catalogue/index.ts';
 import { type CautionId, inOrder } from '../caution/index.ts';
 import {
   type HarvestInterval,
@@ -19,8 +19,6 @@ import {
   workInWithin_days,
 } from './parameters.ts';
 import { type PutId, standingOf } from './put.ts';
-
-const cited = ({ source, place, mark }: Citation): Citation => ({ source, place, mark });
 
 function run(input: HarvestIntervalInput): Outcome<HarvestInterval> {
   const { treatment, because } = standingOf(input.put, input.tea);
@@ -109,11 +107,9 @@ export const harvestInterval: Calculation<HarvestIntervalInput, HarvestInterval>
   input: harvestIntervalInputSchema,
   output: harvestIntervalSchema,
   sources: [
-    ...harvestRules.flatMap((rule) =>
-      [...Object.values(rule.untreated), rule.treated, rule.plant, rule.onLeaves].map(cited),
-    ),
-    ...harvestRules.flatMap(({ beforePlanting_days: before }) => (before === undefined ? [] : [cited(before)])),
-    cited(workInWithin_days),
+    ...harvestRules.flatMap((rule) => [...Object.values(rule.untreated), rule.treated, rule.plant, rule.onLeaves]),
+    ...harvestRules.flatMap(({ beforePlanting_days: before }) => (before === undefined ? [] : [before])),
+    workInWithin_days,
     { source: 'cfr-21-112', place: '112.51: when a tea of animal matter counts as treated', mark: 'seen' },
     { source: 'cfr-21-112', place: '112.53: human waste', mark: 'seen' },
   ],

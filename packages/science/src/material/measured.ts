@@ -1,5 +1,5 @@
 import table from '@loamwright/reference/measures.json' with { type: 'json' };
-import { bad, type Citation, good, type Mark, type Outcome } from '../catalogue/index.ts';
+import { bad, type Cites, good, type Outcome } from '../catalogue/index.ts';
 import {
   type Estimate,
   fraction,
@@ -19,19 +19,20 @@ import { fillTimes } from './measure.ts';
 
 const checks = table.checks;
 
-const cited = ({ source, note, mark }: { source: string; note: string; mark: string }): Citation => ({
+/** These rows say in a note what other tables say in a place. */
+const placed = ({ source, note, mark }: Omit<Cites, 'place'> & { readonly note: string }): Cites => ({
   source,
   place: note,
-  mark: mark as Mark,
+  mark,
 });
 
 /** What the scale of the squeeze rests on. */
-export const squeezeSources: readonly Citation[] = [...checks.squeeze, checks.squeezeOfCoarse].map(cited);
+export const squeezeSources: readonly Cites[] = [...checks.squeeze, checks.squeezeOfCoarse].map(placed);
 
 /** What all the checks rest on. */
-export const measuringSources: readonly Citation[] = [
+export const measuringSources: readonly Cites[] = [
   ...squeezeSources,
-  ...checks.dryDown.map(cited),
+  ...checks.dryDown.map(placed),
   { source: 'cornell-moisture', place: 'M = 100 (wet - dry) / wet', mark: 'seen' },
   { source: 'cooperband-zabaleta-bucket', place: '20 L, 9 kg is 450 kg/m3', mark: 'seen' },
   { source: 'cornell-inadequate-porosity', place: 'solids and water do not compress', mark: 'seen' },

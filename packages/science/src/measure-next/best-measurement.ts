@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type Calculation, type Citation, good, type Outcome } from '../catalogue/index.ts';
+import { type Calculation, good, type Outcome } from '../catalogue/index.ts';
 import { measuringSources } from '../material/measured.ts';
 import { type Goals, goalsSchema, type MixInput, mixShape, weighMix } from '../mix/mix-input.ts';
 import { mixSources } from '../mix/sources.ts';
@@ -102,8 +102,6 @@ function chosenFrom(valued: readonly ValuedCheck[]): readonly ValuedCheck[] {
   return once.slice(0, measureNextParameters.decision.mostAsked.value);
 }
 
-const cite = ({ source, place, mark }: Citation): Citation => ({ source, place, mark });
-
 export const bestMeasurement: Calculation<BestMeasurementInput, BestMeasurement> = {
   id: 'best-measurement',
   title: 'What to measure first',
@@ -114,9 +112,9 @@ export const bestMeasurement: Calculation<BestMeasurementInput, BestMeasurement>
   sources: [
     { source: 'raiffa-schlaifer-1961', place: 'the expected value of sample information', mark: 'memory' },
     { source: 'strong-2015', place: 'from one set of draws', mark: 'seen' },
-    ...Object.values(measureNextParameters.decision).map(cite),
-    ...Object.values(measureNextParameters.errors).map(cite),
-    ...Object.values(measureNextParameters.method).map(cite),
+    ...Object.values(measureNextParameters.decision),
+    ...Object.values(measureNextParameters.errors),
+    ...Object.values(measureNextParameters.method),
     ...measuringSources,
     ...mixSources,
   ],

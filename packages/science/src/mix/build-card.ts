@@ -182,10 +182,7 @@ export const buildCard: Calculation<BuildCardInput, BuildCard> = {
     packing_share: z.number().min(0.3).max(1).optional(),
   }),
   output: outputSchema,
-  sources: [
-    ...Object.values(mixParameters.layers).map(({ source, place, mark }) => ({ source, place, mark })),
-    ...mixSources,
-  ],
+  sources: [...Object.values(mixParameters.layers), ...mixSources],
   cautions: mixCautionIds,
   example: {
     mix: [

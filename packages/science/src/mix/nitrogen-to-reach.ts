@@ -76,7 +76,7 @@ export const nitrogenToReach: Calculation<NitrogenToReachInput, NitrogenToReach>
   }),
   sources: [
     { source: 'japan-soil-making', place: 'C / R - N, as a share of the stuff', mark: 'seen' },
-    ...fertilisers.map(({ source, place, mark }) => ({ source, place, mark })),
+    ...fertilisers,
     ...mixSources,
   ],
   cautions: mixCautionIds,

@@ -1,4 +1,4 @@
-import type { Citation } from '../catalogue/index.ts';
+import type { Citation, Cites } from '../catalogue/index.ts';
 import { type CautionId, inOrder } from '../caution/index.ts';
 import { allMaterials, doubtfulInputs } from '../material/index.ts';
 import { bandTable } from './bands.ts';
@@ -17,25 +17,21 @@ const formulas: readonly Citation[] = [
   { source: 'eleazer-1997', place: 'abstract: lignin told little of what rots', mark: 'seen' },
 ];
 
-function cited({ source, place, mark }: Citation): Citation {
-  return { source, place, mark };
-}
-
 /** What the balance of a mix rests on, besides the materials' own sources. */
-export const mixSources: readonly Citation[] = [
+export const mixSources: readonly Cites[] = [
   ...formulas,
-  cited(mixParameters.organicDensity_kgPerM3),
-  cited(mixParameters.packing_share),
-  cited(mixParameters.heatPerCarbon_MJPerKg),
-  cited(mixParameters.availableRatio),
-  cited(mixParameters.finalRatio),
-  cited(mixParameters.volumeLost_pctVolume),
-  cited(mixParameters.potassiumSalts_SCm2PerMol),
-  cited(mixParameters.usualSalt_dSPerM),
-  cited(mixParameters.degradable),
-  ...mixParameters.pH.map(cited),
-  ...mixParameters.starters.flatMap(({ sources }) => sources.map(cited)),
-  ...bandTable.bands.map(cited),
+  mixParameters.organicDensity_kgPerM3,
+  mixParameters.packing_share,
+  mixParameters.heatPerCarbon_MJPerKg,
+  mixParameters.availableRatio,
+  mixParameters.finalRatio,
+  mixParameters.volumeLost_pctVolume,
+  mixParameters.potassiumSalts_SCm2PerMol,
+  mixParameters.usualSalt_dSPerM,
+  mixParameters.degradable,
+  ...mixParameters.pH,
+  ...mixParameters.starters.flatMap(({ sources }) => sources),
+  ...bandTable.bands,
 ];
 
 /** Every caution that an ingredient can bring. */

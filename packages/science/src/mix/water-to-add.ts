@@ -197,9 +197,9 @@ export const waterToAdd: Calculation<WaterToAddInput, WaterToAdd> = {
   output: outputSchema,
   sources: [
     ...mixSources,
-    ...[...mixParameters.waterCapacity, mixParameters.waterCapacityOther, mixParameters.squeezeLimit_pctWet].map(
-      ({ source, place, mark }) => ({ source, place, mark }),
-    ),
+    ...mixParameters.waterCapacity,
+    mixParameters.waterCapacityOther,
+    mixParameters.squeezeLimit_pctWet,
   ],
   cautions: mixCautionIds,
   example: {

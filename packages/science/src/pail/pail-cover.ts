@@ -122,9 +122,8 @@ export const pailCover: Calculation<PailCoverInput, PailCover> = {
     pailParameters.feedCover_m,
     pailParameters.cap,
     pailParameters.handSpread_m,
-  ]
-    .map(({ source, place, mark }) => ({ source, place, mark }))
-    .concat(mixSources),
+    ...mixSources,
+  ],
   cautions: cautionIds,
   example: {
     pail: [{ material: 'kitchen-scraps', amount: { measure: 'pail', count: 1, packed: true } }],

@@ -11,7 +11,7 @@ import {
   type Quantity,
   summarise,
 } from '../estimate/index.ts';
-import { cited, sanitationParameters } from './parameters.ts';
+import { sanitationParameters } from './parameters.ts';
 
 export interface ColdSkinInput {
   /** A long heap is half a cylinder, a dome half a ball. */
@@ -84,7 +84,7 @@ export const coldSkin: Calculation<ColdSkinInput, ColdSkin> = {
     unheated_logs: estimateSchema('The same in tenfold steps.'),
     turnsWanted: estimateSchema('Turnings that would do.').optional(),
   }),
-  sources: [shell.shell_m, shell.mixing, shell.geometry].map(cited),
+  sources: [shell.shell_m, shell.mixing, shell.geometry],
   cautions: ['manure-pathogens', 'local-rules'],
   example: { shape: 'dome', radius_m: 0.6, turns: 5, want_logs: 3 },
   run,

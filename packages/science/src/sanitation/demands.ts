@@ -1,9 +1,9 @@
 import { type Day, daysBetween } from '../calendar/index.ts';
-import type { Citation } from '../catalogue/index.ts';
+import { type Citation, cited } from '../catalogue/index.ts';
 import { likely } from '../estimate/index.ts';
 import { daysLogged, type HeatRun, heatRun, isHot, type LoggedDay } from './heat-days.ts';
 import type { SanitationLog } from './log.ts';
-import { cited, type Door, type RuleSet } from './parameters.ts';
+import type { Door, RuleSet } from './parameters.ts';
 import type { Demand, DemandId, Verdict, WhyId } from './verdict.ts';
 
 type More = Pick<Demand, 'have' | 'want' | 'at_degC'>;

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { type Calculation, good, type Outcome } from '../catalogue/index.ts';
 import { likely, percentQuantity, type Quantity } from '../estimate/index.ts';
-import { cited, sanitationParameters } from './parameters.ts';
+import { sanitationParameters } from './parameters.ts';
 
 export interface HeatKillInput {
   /** How long at which temperature, in any order. */
@@ -74,7 +74,7 @@ export const heatKill: Calculation<HeatKillInput, HeatKill> = {
     beyondMeasured: z.boolean(),
     tooDry: z.boolean(),
   }),
-  sources: [kill, kill.most_logs, kill.tougher, kill.leastMoisture_pctWet].map(cited),
+  sources: [kill, kill.most_logs, kill.tougher, kill.leastMoisture_pctWet],
   cautions: ['manure-pathogens', 'local-rules'],
   example: { held: [{ temp_degC: 55, hours: 24 }], moisture_pctWet: 55 },
   run,

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type Calculation, good, type Outcome } from '../catalogue/index.ts';
-import { cited, sanitationParameters } from './parameters.ts';
+import { sanitationParameters } from './parameters.ts';
 
 export interface HeatTimeInput {
   readonly temp_degC: number;
@@ -58,7 +58,7 @@ export const heatTimeCalculation: Calculation<HeatTimeInput, HeatTime> = {
     equation_d: z.number().min(0).optional(),
     leastHolds: z.boolean(),
   }),
-  sources: [heatTime.thick, heatTime.thin, ...Object.values(heatTime.floors_s), heatTime.notForCompost].map(cited),
+  sources: [heatTime.thick, heatTime.thin, ...Object.values(heatTime.floors_s), heatTime.notForCompost],
   cautions: ['local-rules'],
   example: { temp_degC: 55, solids_pctWet: 40 },
   run,

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { type Calculation, type Citation, good, type Outcome } from '../catalogue/index.ts';
-import { cited, sanitationParameters } from './parameters.ts';
+import { type Calculation, type Citation, cited, good, type Outcome } from '../catalogue/index.ts';
+import { sanitationParameters } from './parameters.ts';
 
 /** The trace elements that compost rules limit. */
 export const metalIds = [
@@ -84,7 +84,7 @@ export const metalsCheck: Calculation<MetalsInput, MetalsCheck> = {
       }),
     ),
   }),
-  sources: sanitationParameters.metals.map(cited),
+  sources: sanitationParameters.metals,
   cautions: ['local-rules'],
   example: {
     found_mgPerKgDry: {

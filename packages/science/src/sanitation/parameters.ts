@@ -125,5 +125,3 @@ export interface SanitationParameters {
 
 /** The rule sets and what stands beside them, from `reference/rule-sets.json`. */
 export const sanitationParameters: SanitationParameters = table as unknown as SanitationParameters;
-
-export const cited = ({ source, place, mark }: Citation): Citation => ({ source, place, mark });

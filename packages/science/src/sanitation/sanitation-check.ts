@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type Day, daySchema } from '../calendar/index.ts';
-import { bad, type Calculation, type Citation, good, type Outcome } from '../catalogue/index.ts';
+import { bad, type Calculation, type Citation, cited, good, type Outcome } from '../catalogue/index.ts';
 import { type CautionId, cautionIds, inOrder } from '../caution/index.ts';
 import {
   allMaterialDemand,
@@ -15,7 +15,7 @@ import {
 } from './demands.ts';
 import { daysLogged, earliestFull } from './heat-days.ts';
 import { type SanitationLog, sanitationLogSchema, type WormLog, wormLogSchema } from './log.ts';
-import { cited, type RuleId, type RuleSet, ruleIds, sanitationParameters } from './parameters.ts';
+import { type RuleId, type RuleSet, ruleIds, sanitationParameters } from './parameters.ts';
 import { type Demand, demandIds, type RuleVerdict, together, verdictIds, whyIds } from './verdict.ts';
 import { type WormVerdict, wormVerdict, wormVerdictSchema } from './worms.ts';
 
@@ -182,8 +182,8 @@ function loggedOf(log: SanitationLog | undefined): SanitationCheck['logged'] {
 }
 
 const within = (rule: RuleSet): readonly Citation[] =>
-  [rule.turns, rule.carbonToNitrogen, rule.allMaterial, rule.moisture, rule.curing, rule.weeks, rule.peak].flatMap(
-    (one) => (one === undefined ? [] : [cited(one)]),
+  [rule.turns, rule.carbonToNitrogen, rule.allMaterial, rule.moisture, rule.curing, rule.weeks, rule.peak].filter(
+    (one) => one !== undefined,
   );
 
 /** What the rules say of a heap's log. */
@@ -198,13 +198,7 @@ export const sanitationCheck: Calculation<SanitationInput, SanitationCheck> = {
     rules: z.array(z.enum(ruleIds)).min(1).max(ruleIds.length).optional(),
   }),
   output: outputSchema,
-  sources: [
-    ...sets.map(cited),
-    ...sets.flatMap(within),
-    cited(wormRule),
-    cited(wormRule.guidance),
-    cited(wormRule.moisture),
-  ],
+  sources: [...sets, ...sets.flatMap(within), wormRule, wormRule.guidance, wormRule.moisture],
   cautions: ['fire', 'manure-pathogens', 'local-rules'],
   example: {
     log: {

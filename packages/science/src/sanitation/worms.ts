@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { daysBetween } from '../calendar/index.ts';
-import type { Citation } from '../catalogue/index.ts';
+import { type Citation, cited } from '../catalogue/index.ts';
 import { likely } from '../estimate/index.ts';
 import type { WormLog } from './log.ts';
-import { cited, sanitationParameters } from './parameters.ts';
+import { sanitationParameters } from './parameters.ts';
 import { type Verdict, verdictIds } from './verdict.ts';
 
 /** A worm bed by the months that a task force named in 2002; guidance since then only asks for a finished product. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type Calculation, type Citation, good, type Needs, type Outcome } from '../../catalogue/index.ts';
+import { type Calculation, good, type Needs, type Outcome } from '../../catalogue/index.ts';
 import { type CautionId, cautionIds, inOrder } from '../../caution/index.ts';
 import { heapLeft } from '../../curing/left.ts';
 import { type ShelterId, shelterIds, yieldParameters } from '../../curing/yield-parameters.ts';
@@ -271,7 +271,6 @@ function amountsOf(portions: readonly Summed[]): Amounts {
   };
 }
 
-const cited = ({ source, place, mark }: Citation): Citation => ({ source, place, mark });
 const MOST_STUFFS = 40;
 
 /** Where carbon, nitrogen, phosphorus, potassium, water and dry mass of a year go, from scrap to crop. */
@@ -310,11 +309,7 @@ export const holdingBalance: Calculation<HoldingBalanceInput, HoldingBalance> = 
     workedIn_kg: estimateSchema('Nitrogen that working in at once would have kept.'),
     cautions: z.array(z.enum(cautionIds)),
   }),
-  sources: [
-    cited(yieldParameters.nitrogenLeast_pct),
-    cited(yieldParameters.potassiumLost_pct.unknown),
-    cited(releaseParameters.oxides),
-  ],
+  sources: [yieldParameters.nitrogenLeast_pct, yieldParameters.potassiumLost_pct.unknown, releaseParameters.oxides],
   cautions: inOrder([...allMaterials.flatMap(({ cautions }) => cautions), 'local-rules']),
   example: {
     heaped: [

@@ -1,4 +1,4 @@
-import { bad, type Calculation, type Citation, good, type Needs, type Outcome } from '../../catalogue/index.ts';
+import { bad, type Calculation, good, type Needs, type Outcome } from '../../catalogue/index.ts';
 import { inOrder } from '../../caution/index.ts';
 import { drawsOf, fromPublished, percent, positive, summarise } from '../../estimate/index.ts';
 import { resolve, weigh } from '../../mix/ingredient.ts';
@@ -149,8 +149,6 @@ function urineNitrogen_gPerL(draws: Needs['draws']): Outcome<Float64Array> {
   return good(Float64Array.from(weighed.value, ({ nitrogen_kg }) => (nitrogen_kg * G_PER_KG) / L_PER_M3));
 }
 
-const cited = ({ source, place, mark }: Citation): Citation => ({ source, place, mark });
-
 /** How much charcoal goes on a bed or into a mix, and what charges it. */
 export const charBlend: Calculation<CharBlendInput, CharBlend> = {
   id: 'char-blend',
@@ -159,7 +157,7 @@ export const charBlend: Calculation<CharBlendInput, CharBlend> = {
     'From the litres of charcoal there are and the bed or the mix they go into: kilograms and litres on a square metre, tonnes on a hectare, the share of the worked layer by volume and of its soil by mass; how that stands to the 30 to 70 t/ha at which trials did best, and to the fifth by volume of dark-earth beds, which is common practice. What charges it: nitrogen as urine, or as much compost, for 2 to 4 weeks. What its ash limes; none where the pH is 7.5 or more. Without an amount it tells what to begin with.',
   input: charBlendInputSchema,
   output: charBlendSchema,
-  sources: Object.values(table).map(cited),
+  sources: Object.values(table),
   cautions: [
     'ash-live-coals',
     'ash-caustic',

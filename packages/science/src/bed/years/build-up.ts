@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type Calculation, good, type Needs, type Outcome } from '../../catalogue/index.ts';
+import { type Calculation, good, type Needs, type Outcome, oneOfEach } from '../../catalogue/index.ts';
 import { type CautionId, cautionIds, inOrder } from '../../caution/index.ts';
 import {
   type Chance,
@@ -14,7 +14,7 @@ import { allMaterials, type OwnSizes } from '../../material/index.ts';
 import { ownSizesSchema } from '../../mix/ingredient.ts';
 import { budgetParameters, type ClassId, classIds } from '../budget-parameters.ts';
 import { allCrops } from '../crops.ts';
-import { cited, releaseParameters } from '../release.ts';
+import { releaseParameters } from '../release.ts';
 import { takenBy, type YearlyCrop, yearlyCropsSchema } from './harvests.ts';
 import { planSchema, weighPlan, type Yearly } from './yearly-plan.ts';
 
@@ -148,11 +148,9 @@ export const buildUp: Calculation<BuildUpInput, BuildUp> = {
     cautions: z.array(z.enum(cautionIds as readonly [CautionId, ...CautionId[]])),
   }),
   sources: [
-    ...new Map(
-      allCrops.flatMap(({ removal }) => (removal === undefined ? [] : [[removal.source, cited(removal)] as const])),
-    ).values(),
-    cited(budgetParameters.gardenYield_kgPerM2),
-    cited(budgetParameters.surely_share),
+    ...oneOfEach(allCrops.flatMap(({ removal }) => removal ?? [])),
+    budgetParameters.gardenYield_kgPerM2,
+    budgetParameters.surely_share,
   ],
   cautions: cautionIds.filter(
     (id) => id === 'local-rules' || allMaterials.some(({ cautions }) => cautions.includes(id)),

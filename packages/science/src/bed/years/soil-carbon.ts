@@ -1,4 +1,4 @@
-import { type Calculation, type Citation, good, type Needs, type Outcome } from '../../catalogue/index.ts';
+import { type Calculation, type Cites, good, type Needs, type Outcome } from '../../catalogue/index.ts';
 import { cautionIds, inOrder } from '../../caution/index.ts';
 import {
   chance,
@@ -14,7 +14,6 @@ import {
   summarise,
 } from '../../estimate/index.ts';
 import { allMaterials } from '../../material/index.ts';
-import { cited } from '../release.ts';
 import { carbonParameters, humifiedOf, type TextureRow } from './carbon-parameters.ts';
 import {
   type CarbonNote,
@@ -245,7 +244,7 @@ function at(values: ArrayLike<number>, i: number): number {
   return values[i] ?? Number.NaN;
 }
 
-const sources: readonly Citation[] = [
+const sources: readonly Cites[] = [
   parameters.youngDecay_perYear,
   parameters.oldDecay_perYear,
   parameters.outside_factor,
@@ -264,7 +263,7 @@ const sources: readonly Citation[] = [
   parameters.textures,
   parameters.pedotransfer,
   parameters.waterBySurvey_mmPerMPerPct,
-].map(cited);
+];
 
 /** A bed's organic matter and the water it holds over the years, under a yearly plan. */
 export const soilCarbon: Calculation<SoilCarbonInput, SoilCarbon> = {
