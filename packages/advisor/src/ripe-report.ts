@@ -1,4 +1,4 @@
-import { type CuringCheck, type LimitRead, maturityParameters, sourceOf } from '@loamwright/science';
+import { type CuringCheck, type LimitRead, limitOf, maturityParameters, sourceOf } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
 import { say, sayOf, temperature } from './saying.ts';
 
@@ -42,7 +42,6 @@ export function ripeReport(found: CuringCheck): RipeReport {
 }
 
 function verdictWords({ limit, rating }: LimitRead): Saying {
-  const row = maturityParameters.limits.find(({ id }) => id === limit);
-  if (row === undefined) throw new RangeError(`no limit ${limit}`);
+  const row = limitOf(limit);
   return say('ripe.verdict', { rating: sayOf('ripe.rating', rating), who: sourceOf(row).author ?? row.source });
 }

@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import type { CautionId } from '../caution/index.ts';
+import { type LimitRow, type Rating, ratings } from '../curing/maturity-parameters.ts';
+import { limitOf, ratingOf, worstOf } from '../curing/rating.ts';
 import {
   fromPublished,
   isEstimate,
@@ -9,7 +11,7 @@ import {
   type Quantity,
   withSpread,
 } from '../estimate/index.ts';
-import { blendParameters, type MaturityGrade, type MethodId, maturityGrades, methodIds, rowOf } from './parameters.ts';
+import { blendParameters, type MethodId, methodIds, rowOf } from './parameters.ts';
 
 export const smellIds = ['earthy', 'ammonia', 'sour'] as const;
 export const madeOfIds = ['plants', 'manure-or-salty', 'unknown'] as const;
@@ -95,25 +97,28 @@ export function compostConductivity_dSPerM({ conductivity, madeOf }: CompostKnow
 /** One sign of ripeness and what it says. */
 export interface MaturitySign {
   readonly sign: 'self-heating' | 'seedlings' | 'smell' | 'age';
-  readonly says: MaturityGrade;
+  readonly says: Rating;
 }
+
+const heatingLimit = limitOf('california-flask');
+const seedlingLimit = limitOf('california-seedlings');
+
+/** The limits that a grower's own tests are held against. */
+export const homeLimits: readonly LimitRow[] = [heatingLimit, seedlingLimit];
 
 /**
  * What each sign says. A smell of earth and a young age say nothing for or against; a year of rest says mature.
  * Source: California Compost Quality Council 2001; the worst rating counts.
  */
 export function maturitySigns(compost: CompostKnown): readonly MaturitySign[] {
-  const { selfHeating_K: heating, emergence_pctOfControl: seedlings, age_months: age } = blendParameters.maturity;
+  const { age_months: age } = blendParameters.maturity;
   const signs: MaturitySign[] = [];
   const { selfHeating_K, emergence_pctOfControl, smell, age_months } = compost;
   if (selfHeating_K !== undefined) {
-    const mature = selfHeating_K <= heating.matureUpTo ? 'mature' : 'immature';
-    signs.push({ sign: 'self-heating', says: selfHeating_K < heating.veryMatureBelow ? 'very-mature' : mature });
+    signs.push({ sign: 'self-heating', says: ratingOf(heatingLimit, selfHeating_K) });
   }
   if (emergence_pctOfControl !== undefined) {
-    const mature = emergence_pctOfControl >= seedlings.matureFrom ? 'mature' : 'immature';
-    const very = emergence_pctOfControl > seedlings.veryMatureAbove;
-    signs.push({ sign: 'seedlings', says: very ? 'very-mature' : mature });
+    signs.push({ sign: 'seedlings', says: ratingOf(seedlingLimit, emergence_pctOfControl) });
   }
   if (smell === 'ammonia' || smell === 'sour') signs.push({ sign: 'smell', says: 'immature' });
   if (age_months !== undefined && likely(age_months) >= age.matureFrom) signs.push({ sign: 'age', says: 'mature' });
@@ -124,11 +129,11 @@ export function maturitySigns(compost: CompostKnown): readonly MaturitySign[] {
 export const ripenessIds = ['ready', 'for-bigger-plants', 'young', 'unknown'] as const;
 export type Ripeness = (typeof ripenessIds)[number];
 
-export function ripenessFor(signs: readonly MaturitySign[], needs: MaturityGrade): Ripeness {
-  if (signs.length === 0) return 'unknown';
-  const worst = Math.max(...signs.map(({ says }) => maturityGrades.indexOf(says)));
-  if (maturityGrades[worst] === 'immature') return 'young';
-  return worst <= maturityGrades.indexOf(needs) ? 'ready' : 'for-bigger-plants';
+export function ripenessFor(signs: readonly MaturitySign[], needs: Rating): Ripeness {
+  const worst = worstOf(signs.map(({ says }) => says));
+  if (worst === undefined) return 'unknown';
+  if (worst === 'immature') return 'young';
+  return ratings.indexOf(worst) <= ratings.indexOf(needs) ? 'ready' : 'for-bigger-plants';
 }
 
 /** What to mind with compost in the hands; manure in it counts as raw until its heat is proven. */

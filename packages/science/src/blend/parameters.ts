@@ -1,5 +1,6 @@
 import table from '@loamwright/reference/blends.json' with { type: 'json' };
 import type { Citation } from '../catalogue/index.ts';
+import type { Rating } from '../curing/maturity-parameters.ts';
 import type { PublishedRange } from '../estimate/index.ts';
 
 type Figure = Citation & { readonly value: number };
@@ -42,10 +43,6 @@ export interface PartRow {
 export const useIds = ['sowing', 'potting-on', 'hungry'] as const;
 export type UseId = (typeof useIds)[number];
 
-/** How ripe compost is, the ripest first. */
-export const maturityGrades = ['very-mature', 'mature', 'immature'] as const;
-export type MaturityGrade = (typeof maturityGrades)[number];
-
 export const recipeIds = [
   'leaf-mould-alone',
   'leaf-mould-seed-mix',
@@ -85,7 +82,7 @@ export interface BlendParameters {
   readonly uses: readonly {
     readonly id: UseId;
     readonly mostConductivity_dSPerM: Figure;
-    readonly needs: MaturityGrade;
+    readonly needs: Rating;
     readonly recipe: RecipeId;
   }[];
   readonly recipes: readonly (Citation & {
@@ -105,8 +102,6 @@ export interface BlendParameters {
     readonly leastLoam_pctVolume: number;
   })[];
   readonly maturity: {
-    readonly selfHeating_K: Citation & { readonly veryMatureBelow: number; readonly matureUpTo: number };
-    readonly emergence_pctOfControl: Citation & { readonly veryMatureAbove: number; readonly matureFrom: number };
     readonly age_months: Citation & { readonly matureFrom: number };
     readonly smell: Citation;
   };

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { bad, type Calculation, good, type Outcome } from '../catalogue/index.ts';
 import { type CautionId, cautionIds, inOrder } from '../caution/index.ts';
+import { ratings } from '../curing/maturity-parameters.ts';
 import {
   between,
   type Chance,
@@ -34,7 +35,6 @@ import {
 import { type BlendPH, blendConductivity_dSPerM, blendPH, drained, type Shared, sharesOf } from './medium.ts';
 import {
   blendParameters,
-  maturityGrades,
   type Parts,
   partIds,
   type RecipeId,
@@ -350,7 +350,7 @@ const outputSchema: z.ZodType<PottingMix> = z.strictObject({
     signs: z.array(
       z.strictObject({
         sign: z.enum(['self-heating', 'seedlings', 'smell', 'age']),
-        says: z.enum(maturityGrades),
+        says: z.enum(ratings),
       }),
     ),
   }),

@@ -1,4 +1,6 @@
 import type { Cites } from '../catalogue/index.ts';
+import { limitOf } from '../curing/rating.ts';
+import { homeLimits } from './compost.ts';
 import { blendParameters } from './parameters.ts';
 
 const { bed, maturity, ...table } = blendParameters;
@@ -17,8 +19,10 @@ export const blendSources: { readonly potting: readonly Cites[]; readonly bed: r
     table.mostCompost_pctVolume,
     ...table.uses.map((row) => row.mostConductivity_dSPerM),
     ...compost,
-    ...[maturity.selfHeating_K, maturity.emergence_pctOfControl, maturity.age_months, maturity.smell],
-    { source: 'minnesota-compost-spec', place: 'emergence and vigour at least 80 % of the control', mark: 'seen' },
+    ...homeLimits,
+    limitOf('minnesota-seedlings'),
+    maturity.age_months,
+    maturity.smell,
     table.mixedVolume_share,
     table.mixedVolume_share.rests,
     table.poreSpace,

@@ -1,10 +1,9 @@
 import { z } from 'zod';
 import { type Calculation, good, type Outcome } from '../catalogue/index.ts';
-import { between, freeQuantity, isEstimate, likely, type Quantity } from '../estimate/index.ts';
+import { between, freeQuantity, likely, type Quantity } from '../estimate/index.ts';
 import {
   type FlaskClassId,
   flaskClassIds,
-  type LimitRow,
   maturityParameters,
   type Rating,
   type RipenessId,
@@ -12,6 +11,7 @@ import {
   ripenessIds,
   type Scheme,
 } from './maturity-parameters.ts';
+import { type LimitRead, readLimit, worstOf } from './rating.ts';
 
 /** How it smells; the message `ripe.smell.ID`. */
 export const compostSmellIds = ['earthy', 'none', 'ammonia', 'sour'] as const;
@@ -24,16 +24,6 @@ export interface CuringInput {
   readonly stuffSeen?: boolean | undefined;
   /** The hottest it went after its last turn, moist enough. */
   readonly afterTurn_degC?: Quantity | undefined;
-}
-
-/** A limit that was held against a measurement: its rating as measured, and at the better and the worse end of its range. */
-export interface LimitRead {
-  readonly limit: string;
-  readonly quantity: RipenessId;
-  readonly scheme: Scheme;
-  readonly rating: Rating;
-  readonly best: Rating;
-  readonly worst: Rating;
 }
 
 /** What speaks against its being ripe; the message `ripe.sign.ID`. */
@@ -93,27 +83,6 @@ function run({ measured = {}, smell, stuffSeen, afterTurn_degC }: CuringInput): 
   });
 }
 
-function readLimit(row: LimitRow, value: Quantity): LimitRead {
-  const [low, high] = isEstimate(value) ? [value.p10, value.p90] : [value, value];
-  const [best, worst] = row.better === 'less' ? [low, high] : [high, low];
-  return {
-    limit: row.id,
-    quantity: row.quantity,
-    scheme: row.scheme,
-    rating: ratingOf(row, likely(value)),
-    best: ratingOf(row, best),
-    worst: ratingOf(row, worst),
-  };
-}
-
-/** The first class ends before its figure, the second with it. */
-function ratingOf({ better, veryMature, mature }: LimitRow, value: number): Rating {
-  const signed = better === 'less' ? value : -value;
-  const end = (limit: number): number => (better === 'less' ? limit : -limit);
-  if (veryMature !== undefined && signed < end(veryMature)) return 'very-mature';
-  return signed <= end(mature) ? 'mature' : 'immature';
-}
-
 function signsOf({ smell, stuffSeen, afterTurn_degC }: Omit<CuringInput, 'measured'>): readonly SignId[] {
   return [
     ...(smell === 'ammonia' || smell === 'sour' ? [smell] : []),
@@ -153,8 +122,8 @@ function californiaOf(read: readonly LimitRead[]): Pick<CuringCheck, 'california
     (scheme) => !own.some((one) => one.scheme === scheme),
   );
   if (californiaLacks.length > 0) return { californiaLacks };
-  const tested = own.filter(({ scheme }) => scheme !== 'gate').map(({ rating }) => ratings.indexOf(rating));
-  return { california: ratings[Math.max(...tested)] ?? 'immature', californiaLacks };
+  const tested = own.filter(({ scheme }) => scheme !== 'gate').map(({ rating }) => rating);
+  return { california: worstOf(tested), californiaLacks };
 }
 
 function flaskClassOf(rise_K: number): FlaskClassId {

@@ -15,11 +15,11 @@ export {
   type CuringInput,
   compostSmellIds,
   curingCheck,
-  type LimitRead,
   ripenessBounds,
   type SmellId,
 } from './curing-check.ts';
 export { maturityParameters, type RipenessId, ripenessIds } from './maturity-parameters.ts';
+export { type LimitRead, limitOf } from './rating.ts';
 export { type SiftingInput, type SiftingTime, siftingTime, siftUses } from './sifting-time.ts';
 export { yieldEstimate } from './yield-estimate.ts';
 export type { HeapYield, PastHeap, YieldInput, YieldNote } from './yield-io.ts';
