@@ -25,6 +25,7 @@ export { canBeHeld, clausePhrase, readClause } from './clause-phrase.ts';
 export { type ClauseReport, clauseReport, clauseSaying } from './clause-report.ts';
 export { coldInput, standsCold } from './cold-input.ts';
 export { type ColdReport, coldReport } from './cold-report.ts';
+export { type SkinFound, skinAcross, skinOfHeap } from './cold-skin.ts';
 export { coverPuts } from './cover-puts.ts';
 export { type CropFound, cropNamed, cropToKeep } from './crop-names.ts';
 export { dayWords } from './day-words.ts';
@@ -96,7 +97,7 @@ export {
   withRipeness,
 } from './ripe-kept.ts';
 export { ripeReport } from './ripe-report.ts';
-export { type SanitationReport, type SkinFound, sanitationReport } from './sanitation-report.ts';
+export { type SanitationReport, sanitationReport } from './sanitation-report.ts';
 export { siftReport } from './sift-report.ts';
 export { type SizeReport, sizeReport } from './size-report.ts';
 export { soilReport } from './soil-report.ts';

@@ -1,7 +1,6 @@
 import {
   bearsOnGardens,
   type CautionId,
-  type ColdSkin,
   type Day,
   type Demand,
   type RuleVerdict,
@@ -9,6 +8,7 @@ import {
   type SanitationLog,
 } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
+import type { SkinFound } from './cold-skin.ts';
 import { dayWords } from './day-words.ts';
 import { height, say, sayOf, temperature } from './saying.ts';
 
@@ -20,14 +20,6 @@ export interface SanitationReport {
   readonly rules: readonly Saying[];
   readonly notes: readonly Saying[];
   readonly cautions: readonly CautionId[];
-}
-
-/** The cold skin of a heap so wide, by its two shapes. */
-export interface SkinFound {
-  readonly width_m: number;
-  readonly turns: number;
-  readonly long: ColdSkin;
-  readonly dome: ColdSkin;
 }
 
 /**

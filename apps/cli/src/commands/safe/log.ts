@@ -1,9 +1,15 @@
-import { heapLog, type SanitationReport, type SkinFound, sanitationReport } from '@loamwright/advisor';
+import {
+  heapLog,
+  type SanitationReport,
+  type SkinFound,
+  sanitationReport,
+  skinAcross,
+  skinOfHeap,
+} from '@loamwright/advisor';
 import { localDate } from '@loamwright/daybook';
 import {
   bad,
   check,
-  coldSkin,
   createDraws,
   type Day,
   daysAfter,
@@ -12,7 +18,6 @@ import {
   isLoggable,
   type LogPoint,
   type LogReading,
-  likely,
   type Outcome,
   type Quantity,
   type RuleId,
@@ -73,7 +78,8 @@ export function safeLog(typed: readonly string[], options: SafeLogOptions, sessi
     ...(moisture.value !== undefined && { moisture_pctWet: moisture.value }),
     ...(cured.value !== undefined && { curing: { from_day: first, ...cured.value } }),
   };
-  return told(log, rules.value, options, session);
+  const skin = options.wide === undefined ? good(null) : skinAsked(options.wide, log.turned.length, session);
+  return skin.ok ? told(log, rules.value, skin.value, session) : skin;
 }
 
 /** `loamwright safe heap`: what the rules say of a heap of the daybook. */
@@ -93,7 +99,12 @@ export async function safeHeap(name: string, options: SafeLogOptions, session: S
   if (!method.ok || !ratio.ok || !moisture.ok || !cured.ok || !rules.ok)
     return bad(...allOf(method, ratio, moisture, cured, rules));
   const log = heapLog(holding, heap, session.now().toISOString(), method.value);
-  const width = heap.built?.body.size?.width_m ?? holding.bays.get(heap.bay ?? '')?.setUp.body.width_m;
+  const turns = log.turned.length;
+  const skin =
+    options.wide === undefined
+      ? good(skinOfHeap(holding, heap, turns, { draws: createDraws() }))
+      : skinAsked(options.wide, turns, session);
+  if (!skin.ok) return skin;
   return told(
     {
       ...log,
@@ -107,7 +118,7 @@ export async function safeHeap(name: string, options: SafeLogOptions, session: S
       }),
     },
     rules.value,
-    { ...options, ...(options.wide === undefined && width !== undefined && { wide: `${likely(width)}m` }) },
+    skin.value,
     session,
   );
 }
@@ -115,18 +126,16 @@ export async function safeHeap(name: string, options: SafeLogOptions, session: S
 function told(
   log: SanitationLog,
   rules: readonly RuleId[] | undefined,
-  { wide }: SafeLogOptions,
+  skin: SkinFound | null,
   session: Session,
 ): Outcome<Answer> {
   const input = check<SanitationInput>(sanitationCheck.input, { log, ...(rules !== undefined && { rules }) });
   if (!input.ok) return input;
-  const draws = createDraws();
-  const found = sanitationCheck.run(input.value, { draws });
-  const skin = skinOf(wide, log.turned.length, session);
-  if (!found.ok || !skin.ok) return bad(...allOf(found, skin));
-  const report = sanitationReport(log, found.value, skin.value, today(session));
+  const found = sanitationCheck.run(input.value, { draws: createDraws() });
+  if (!found.ok) return found;
+  const report = sanitationReport(log, found.value, skin, today(session));
   return good({
-    value: { input: input.value, ...found.value, ...(skin.value !== null && { coldSkin: skin.value }) },
+    value: { input: input.value, ...found.value, ...(skin !== null && { coldSkin: skin }) },
     text: reportText(report, session),
   });
 }
@@ -145,21 +154,14 @@ function reportText({ answer, counts, rules, notes, cautions }: SanitationReport
     .join('\n\n');
 }
 
-/** The cold skin of a heap so wide, as a long heap and as a dome: its true shape lies between. */
-function skinOf(wide: string | undefined, turns: number, { speaker }: Session): Outcome<SkinFound | null> {
-  if (wide === undefined) return good(null);
+/** The cold skin of a heap of the width that was typed. */
+function skinAsked(wide: string, turns: number, { speaker }: Session): Outcome<SkinFound> {
   const width = readMeasurement(wide, 'length', '--wide', speaker.system);
   if (!width.ok) return width;
-  const width_m = width.value.si;
-  const shaped = (shape: 'long-heap' | 'dome') => {
-    const input = check(coldSkin.input, { shape, radius_m: width_m / 2, turns });
-    return input.ok ? coldSkin.run(input.value, { draws: createDraws() }) : input;
-  };
-  const long = shaped('long-heap');
-  const dome = shaped('dome');
-  if (!long.ok || !dome.ok)
-    return bad({ code: 'measurement-unreadable', path: '--wide', found: wide.slice(0, 40), wanted: '20cm … 40m' });
-  return good({ width_m, turns, long: long.value, dome: dome.value });
+  const skin = skinAcross({ width_m: width.value.si, turns }, { draws: createDraws() });
+  return skin === null
+    ? bad({ code: 'measurement-unreadable', path: '--wide', found: wide.slice(0, 40), wanted: '20cm … 40m' })
+    : good(skin);
 }
 
 /** Blanks and commas part what is typed; decimal commas are left to `148,5F` with its unit. */

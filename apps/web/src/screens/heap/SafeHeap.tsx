@@ -4,16 +4,14 @@ import {
   heapLog,
   methodOf,
   type SanitationReport,
-  type SkinFound,
   sanitationReport,
+  skinOfHeap,
 } from '@loamwright/advisor';
 import { type Heap, type Holding, localDate } from '@loamwright/daybook';
 import {
   check,
-  coldSkin,
   type HeapMethod,
   heapMethods,
-  likely,
   type Outcome,
   type SanitationInput,
   type SanitationLog,
@@ -171,20 +169,9 @@ function reportOf(heap: Heap, holding: Holding, said: Said): Outcome<SanitationR
   const input = check<SanitationInput>(sanitationCheck.input, { log });
   const found = input.ok ? sanitationCheck.run(input.value, needs) : input;
   return found.ok
-    ? { ok: true, value: sanitationReport(log, found.value, skinOf(heap, holding, log.turned.length), today) }
+    ? {
+        ok: true,
+        value: sanitationReport(log, found.value, skinOfHeap(holding, heap, log.turned.length, needs), today),
+      }
     : found;
-}
-
-/** The cold skin of the heap as a long heap and as a dome; null where nobody knows how wide it is. */
-function skinOf(heap: Heap, holding: Holding, turns: number): SkinFound | null {
-  const width = heap.built?.body.size?.width_m ?? holding.bays.get(heap.bay ?? '')?.setUp.body.width_m;
-  if (width === undefined) return null;
-  const width_m = likely(width);
-  const shaped = (shape: 'long-heap' | 'dome') => {
-    const input = check(coldSkin.input, { shape, radius_m: width_m / 2, turns });
-    return input.ok ? coldSkin.run(input.value, needs) : input;
-  };
-  const long = shaped('long-heap');
-  const dome = shaped('dome');
-  return long.ok && dome.ok ? { width_m, turns, long: long.value, dome: dome.value } : null;
 }
