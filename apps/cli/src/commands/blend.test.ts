@@ -27,7 +27,7 @@ describe('potting', () => {
     expect(code).toBe(0);
     const text = flat(out);
     expect(text).toMatch(/^Stir together [\d.]+ buckets? \(\d+ L\) of compost/u);
-    expect(text).toContain('as Garden Organic pots on');
+    expect(text).toContain('as organic gardeners pot on');
     expect(text).toContain('of 256 draws');
     expect(text).toContain('! Compost can hold Legionella');
     expect(text).toContain('! Manure can carry germs');

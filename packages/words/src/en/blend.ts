@@ -18,17 +18,17 @@ export const blendEn = {
   'blend.use.hungry': 'hungry plants in containers',
   'blend.vessel.seed-tray': 'seed trays',
   'blend.vessel.small-pot': '9 cm pots',
-  'blend.recipe.leaf-mould-alone': 'Leaf mould two years old, by itself, as Garden Organic sows in.',
+  'blend.recipe.leaf-mould-alone': 'Leaf mould two years old, by itself, as organic gardeners sow in.',
   'blend.recipe.leaf-mould-seed-mix':
-    'Two parts of garden soil to one of leaf mould and one of sharp sand: the old seed mix of the John Innes institution, with leaf mould for its peat.',
+    'Two parts of garden soil to one of leaf mould and one of sharp sand: an old nursery seed mix, with leaf mould for its peat.',
   'blend.recipe.compost-seedling-mix':
     'Two parts of compost to two of coir and one of perlite, as an organic growers’ handbook has it.',
   'blend.recipe.thirds-with-leaf-mould':
-    'Equal parts of compost, leaf mould and garden soil, as Garden Organic pots on.',
+    'Equal parts of compost, leaf mould and garden soil, as organic gardeners pot on.',
   'blend.recipe.thirds-with-sand':
     'Equal parts of compost, garden soil and sharp sand: the classic mix of an organic growers’ handbook.',
   'blend.recipe.seven-three-two':
-    'Seven parts of garden soil to three of leaf mould and two of sharp sand: the old potting mix of the John Innes institution, which is fed apart.',
+    'Seven parts of garden soil to three of leaf mould and two of sharp sand: an old nursery potting mix, with leaf mould for its peat, which is fed apart.',
   'blend.recipe.tomato-mix':
     'Three parts of garden soil to one of leaf mould and one of compost, as an allotment grower fills tomato pots.',
   'blend.recipe.own': 'Parts of your own.',
