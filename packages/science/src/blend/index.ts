@@ -10,4 +10,5 @@ export { bedFill } from './bed-fill.ts';
 export { type BedFill, type BedFillInput, standsOnIds, wallIds } from './bed-fill-io.ts';
 export { type CompostKnown, madeOfIds, smellIds } from './compost.ts';
 export { baseIds, methodIds, type PartId, type Parts, partIds, recipeIds, useIds, vesselIds } from './parameters.ts';
-export { type PottingMix, type PottingMixInput, pottingMix, type Wanted } from './potting-mix.ts';
+export { pottingMix } from './potting-mix.ts';
+export type { PottingMix, PottingMixInput, Wanted } from './potting-mix-io.ts';

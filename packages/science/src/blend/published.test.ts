@@ -5,7 +5,8 @@ import type { BedFill, BedFillInput } from './bed-fill-io.ts';
 import { asSaturated_dSPerM, type CompostKnown, maturitySigns, ripenessFor } from './compost.ts';
 import type { RecipeId } from './parameters.ts';
 import { poreSpace_pctVolume } from './part.ts';
-import { type PottingMix, type PottingMixInput, pottingMix } from './potting-mix.ts';
+import { pottingMix } from './potting-mix.ts';
+import type { PottingMix, PottingMixInput } from './potting-mix-io.ts';
 
 const draws = createDraws();
 const FOOT_M = 0.3048;

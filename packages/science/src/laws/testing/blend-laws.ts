@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect } from 'vitest';
 import { bedFill } from '../../blend/bed-fill.ts';
 import type { BedFillInput } from '../../blend/bed-fill-io.ts';
-import { type PottingMixInput, pottingMix } from '../../blend/potting-mix.ts';
+import { pottingMix } from '../../blend/potting-mix.ts';
+import type { PottingMixInput } from '../../blend/potting-mix-io.ts';
 import { expectNoLess, type LawsOf, law } from './law.ts';
 
 const wholeTimes = fc.integer({ min: 2, max: 6 });
