@@ -1,24 +1,13 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect } from 'vitest';
+import { describe, expect } from 'vitest';
 import { faults, smallTargets } from './audit.ts';
-import { journey, launch, openPhone } from './chromium.ts';
-import { type Served, serve } from './serve.ts';
-
-let served: Served;
-let browser: Browser;
-beforeAll(async () => {
-  served = await serve();
-  browser = await launch();
-});
-afterAll(async () => {
-  await browser?.close();
-  await served?.stop();
-});
+import { journey } from './chromium.ts';
+import { standing } from './stand.ts';
 
 describe('the pages of the interface', () => {
+  const stand = standing();
+
   journey('lead from the list to a calculation whose example the built server works out', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(`${served.address}/api`);
+    const { page, errors, close } = await stand.at(`${stand.address}/api`);
     await page.getByRole('link', { name: 'The best mix from what is on hand' }).click();
     await page.getByRole('heading', { level: 1, name: 'The best mix from what is on hand' }).waitFor();
     expect(await page.locator('pre').nth(1).textContent()).toMatch(/^standing: (?:good|fair)/u);
@@ -31,10 +20,10 @@ describe('the pages of the interface', () => {
   journey.for(['light', 'dark'] as const)(
     'are clean to axe, large enough to touch and no wider than a phone: %s',
     async (colorScheme) => {
-      const { page, errors, close } = await openPhone(browser, { colorScheme });
+      const { page, errors, close } = await stand.phone({ colorScheme });
       const found: string[] = [];
       for (const path of ['/api', '/api/page/mix-balance', '/api/page/moisture-from-weights']) {
-        await page.goto(served.address + path);
+        await page.goto(stand.address + path);
         await page.evaluate(() => {
           for (const details of document.querySelectorAll('details')) details.open = true;
         });
@@ -48,11 +37,10 @@ describe('the pages of the interface', () => {
   );
 
   journey('can be opened although the app answers for its own paths with no signal', async () => {
-    const { page, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, close } = await stand.open();
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     await page.reload();
-    await page.goto(`${served.address}/api`);
+    await page.goto(`${stand.address}/api`);
     await page.getByRole('heading', { name: 'What can this computer work out for me?' }).waitFor();
     await close();
   });

@@ -4,37 +4,34 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
-import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect } from 'vitest';
 import { root } from '../../scripts/lib/root.mjs';
 import { act, asks, begin, buildHeap, keptOffline } from './app-steps.ts';
-import { journey, launch, openPhone } from './chromium.ts';
+import { journey } from './chromium.ts';
+import { browsing } from './stand.ts';
 
 /** Where the built folder lies on the host: not at its root. */
 const folder = '/gardens/quarry-lane/';
 
 describe('the built folder alone, on a host that knows nothing of it', () => {
-  let browser: Browser;
+  const { at } = browsing();
   let files: string;
   let host: Server;
   let address: string;
   beforeAll(async () => {
-    browser = await launch();
     files = await mkdtemp(join(tmpdir(), 'loamwright-alone-'));
     await cp(join(root, 'apps/web/dist'), files, { recursive: true });
     host = await plainHost(files);
     address = `http://127.0.0.1:${(host.address() as AddressInfo).port}${folder}`;
   });
   afterAll(async () => {
-    await browser?.close();
     host?.closeAllConnections();
     host?.close();
     await rm(files, { recursive: true });
   });
 
   journey('works in any folder, with no server behind it, and comes back with the network off', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(address);
+    const { page, errors, close } = await at(address);
     await begin(page, '°C, litres, metres');
     await buildHeap(page, 'Lone heap');
     await page.goto(`${address}#/daybook/kept`);
@@ -52,8 +49,7 @@ describe('the built folder alone, on a host that knows nothing of it', () => {
   });
 
   journey('offers a newer version in a quiet line, and changes nothing until it is taken', async () => {
-    const { page, close } = await openPhone(browser);
-    await page.goto(address);
+    const { page, close } = await at(address);
     await begin(page, '°C, litres, metres');
     await keptOffline(page);
     await page.reload();

@@ -1,8 +1,7 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect } from 'vitest';
+import { describe, expect } from 'vitest';
 import { act, answer, asks, begin, fiveMaterials, sayWhatIsHere } from './app-steps.ts';
-import { journey, launch, openPhone } from './chromium.ts';
-import { serve } from './serve.ts';
+import { journey } from './chromium.ts';
+import { standing } from './stand.ts';
 
 /** Enough at the bins for more than one reasonable heap. */
 const plenty = [
@@ -12,16 +11,10 @@ const plenty = [
 ];
 
 describe('the answers at the bins', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser?.close());
+  const stand = standing();
 
   journey('the first is there at once, another is chosen by its trade-off and becomes the card', async () => {
-    const served = await serve();
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
     await sayWhatIsHere(page, plenty);
     await act(page, 'Work out a mix');
@@ -54,13 +47,10 @@ describe('the answers at the bins', () => {
     expect(await answer(page)).toBe(first);
     expect(errors).toEqual([]);
     await close();
-    await served.stop();
   });
 
   journey('what lies at the bins is known by its names, and said to be there already', async () => {
-    const served = await serve();
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
     await sayWhatIsHere(page, fiveMaterials.slice(0, 1));
     await page.getByRole('button', { name: 'What else is here?' }).click();
@@ -69,13 +59,10 @@ describe('the answers at the bins', () => {
     expect(await page.getByText('Nothing goes by that name here.').count()).toBe(0);
     expect(errors).toEqual([]);
     await close();
-    await served.stop();
   });
 
   journey('the check worth a minute is told under the mix, and what it finds changes the answer', async () => {
-    const served = await serve();
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
     await sayWhatIsHere(page, [
       { typed: 'fallen', name: 'autumn leaves', count: 60 },
@@ -95,13 +82,12 @@ describe('the answers at the bins', () => {
     await page.getByLabel('Empty', { exact: true }).fill('1');
     await act(page, 'Keep it');
     await asks(page, 'What is known of autumn leaves?');
-    await page.goto(`${served.address}/#/bins/mix`);
+    await page.goto(`${stand.address}/#/bins/mix`);
     await asks(page, 'What do I lay, and how much of each?');
     // Leaves of 5 kg a bucket are twice as heavy as leaves of which nothing is known.
     const kgPerM3 = (text: string | null): number => Number(/weighs (\d+)/u.exec(text ?? '')?.[1]);
     expect(kgPerM3(await weighs.textContent())).toBeGreaterThan(1.2 * kgPerM3(before));
     expect(errors).toEqual([]);
     await close();
-    await served.stop();
   });
 });

@@ -1,23 +1,13 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect } from 'vitest';
+import { describe, expect } from 'vitest';
 import { act, answer, asks, begin, keptOffline } from './app-steps.ts';
-import { journey, launch, openPhone } from './chromium.ts';
-import { type Served, serve } from './serve.ts';
+import { journey } from './chromium.ts';
+import { besidesNoSignal, standing } from './stand.ts';
 
 describe('potting and filling a bed', () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launch(), serve()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.stop();
-  });
+  const stand = standing();
 
   journey('mixes for pots with no signal, lays a range open, and answers a salty young compost', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
     await keptOffline(page);
     await page.context().setOffline(true);
@@ -43,14 +33,12 @@ describe('potting and filling a bed', () => {
     await page.getByRole('button', { name: 'Reckon with it' }).click();
     await page.getByText('that fills 120').waitFor();
     expect(await answer(page)).not.toContain('compost');
-    // With no signal the browser writes down what it could not fetch from the server.
-    expect(errors.filter((error) => !error.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
+    expect(besidesNoSignal(errors)).toEqual([]);
     await close();
   });
 
   journey('fills a bed, with a foot of wood, on a deck', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
     await page.getByRole('link', { name: 'Fill a raised bed' }).click();
     await asks(page, 'What fills this raised bed?');

@@ -1,29 +1,25 @@
-import { mkdir, mkdtemp, rm } from 'node:fs/promises';
+import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect } from 'vitest';
 import { act, asks, begin, buildHeap, daybookLines } from './app-steps.ts';
 import { faults } from './audit.ts';
-import { journey, launch, openPhone } from './chromium.ts';
+import { journey } from './chromium.ts';
+import { screenshot } from './screens.ts';
 import { type Served, serve } from './serve.ts';
-
-const takesScreenshots = process.env['LOAMWRIGHT_SCREENSHOTS'] === '1';
+import { browsing } from './stand.ts';
 
 /** Only what the network refuses while it is off, or the computer while it is gone. */
 const ofTheNetwork = /ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|ERR_FAILED|ERR_EMPTY_RESPONSE/u;
 
 describe('two phones and a computer', () => {
-  let browser: Browser;
+  const { phone, at } = browsing();
   let folder: string;
   beforeAll(async () => {
-    browser = await launch();
     folder = await mkdtemp(join(tmpdir(), 'loamwright-exchange-'));
   });
-  afterAll(async () => {
-    await browser?.close();
-    await rm(folder, { recursive: true, force: true });
-  });
+  afterAll(() => rm(folder, { recursive: true, force: true }));
 
   journey('each write with the network off, and hold the same once they have met the computer', async () => {
     const dataFolder = join(folder, 'shed');
@@ -32,8 +28,8 @@ describe('two phones and a computer', () => {
     const again = async (): Promise<void> => {
       served = await serve({ dataFolder, port: Number(new URL(address).port) });
     };
-    const one = await openPhone(browser, { serviceWorkers: 'block' });
-    const two = await openPhone(browser, { serviceWorkers: 'block' });
+    const one = await phone({ serviceWorkers: 'block' });
+    const two = await phone({ serviceWorkers: 'block' });
 
     await one.page.goto(address);
     await begin(one.page, '°C, litres, metres');
@@ -128,8 +124,7 @@ describe('two phones and a computer', () => {
     const dataFolder = join(folder, 'other');
     const served = await serve({ dataFolder });
     for (const name of ['First heap', 'Other heap']) {
-      const { page, close } = await openPhone(browser);
-      await page.goto(served.address);
+      const { page, close } = await at(served.address);
       await begin(page, '°C, litres, metres');
       await buildHeap(page, name);
       await page.goto(`${served.address}/#/daybook/kept`);
@@ -186,11 +181,4 @@ async function writeNote(page: Page, heap: string, text: string): Promise<void> 
   await page.getByLabel('In a few words').fill(text);
   await act(page, 'Keep the note');
   await asks(page, 'Gate heap: how is it?');
-}
-
-async function screenshot(page: Page, name: string): Promise<void> {
-  if (!takesScreenshots) return;
-  const folder = join(tmpdir(), 'loamwright-screens');
-  await mkdir(folder, { recursive: true });
-  await page.screenshot({ path: join(folder, `${name}.png`), fullPage: true });
 }

@@ -1,23 +1,13 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect } from 'vitest';
+import { describe, expect } from 'vitest';
 import { answer, asks, begin, keptOffline } from './app-steps.ts';
-import { journey, launch, openPhone } from './chromium.ts';
-import { type Served, serve } from './serve.ts';
+import { journey } from './chromium.ts';
+import { besidesNoSignal, standing } from './stand.ts';
 
 describe('from spreading to harvest', () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launch(), serve()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.stop();
-  });
+  const stand = standing();
 
   journey('tells with no signal whether a day will do, and refuses days that cannot be', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
     await keptOffline(page);
     await page.context().setOffline(true);
@@ -41,13 +31,12 @@ describe('from spreading to harvest', () => {
     expect(await answer(page)).toContain('not before');
     await page.getByLabel('Spread on').fill('');
     await page.getByText('Yes: by the US organic rule').waitFor();
-    expect(errors.filter((error) => !error.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
+    expect(besidesNoSignal(errors)).toEqual([]);
     await close();
   });
 
   journey('holds a heap of the demo against each rule, and asks what no log shows', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await page.getByText('Look round Quarry Lane').click();
     await page.getByRole('link', { name: 'Heaps' }).click();
     await page.locator('.heap-lines a').first().click();

@@ -1,23 +1,13 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect } from 'vitest';
+import { describe, expect } from 'vitest';
 import { act, answer, asks, begin, daybookLines, keptOffline, sayWhatIsHere } from './app-steps.ts';
-import { journey, launch, openPhone } from './chromium.ts';
-import { type Served, serve } from './serve.ts';
+import { journey } from './chromium.ts';
+import { besidesNoSignal, standing } from './stand.ts';
 
 describe('a material as it is here', () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launch(), serve()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.stop();
-  });
+  const stand = standing();
 
   journey('is reached from the bins, dried down and corrected, and counts from then on, with no signal', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
     await sayWhatIsHere(page, [{ typed: 'tree surgeon', name: 'wood chips', count: 4 }]);
     await keptOffline(page);
@@ -38,18 +28,17 @@ describe('a material as it is here', () => {
     await act(page, 'Keep it');
     await asks(page, 'What is known of wood chips?');
     expect(await answer(page)).toContain('It is about 68 % water');
-    const lines = await daybookLines(page, served.address);
+    const lines = await daybookLines(page, stand.address);
     expect(lines.join(' ')).toMatch(/wood chips described: water about 68 %\. .*dried in an oven: 100 g to 65 g/u);
     // The daybook asks the computer by itself and is refused; the app goes on.
-    expect(errors.filter((error) => !error.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
+    expect(besidesNoSignal(errors)).toEqual([]);
     await close();
   });
 
   journey('of one’s own goes by its name at the bins and in the mix', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
-    await page.goto(`${served.address}/#/material/wood-chips/own`);
+    await page.goto(`${stand.address}/#/material/wood-chips/own`);
     await page.getByLabel('What it is called').fill('Quarry mulch');
     await act(page, 'Keep it');
     await asks(page, 'What is known of Quarry mulch?');
@@ -69,10 +58,9 @@ describe('a material as it is here', () => {
   journey(
     'is asked about where a word is general, and what should not go on a heap is met with its caution',
     async () => {
-      const { page, errors, close } = await openPhone(browser);
-      await page.goto(served.address);
+      const { page, errors, close } = await stand.open();
       await begin(page, '°C, litres, metres');
-      await page.goto(`${served.address}/#/material`);
+      await page.goto(`${stand.address}/#/material`);
       await page.getByRole('searchbox').fill('browns');
       await page.getByText('It may be one of these').waitFor();
       expect(await page.getByRole('option').first().textContent()).toBe('autumn leaves');

@@ -1,23 +1,14 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect } from 'vitest';
 import { act, answer, asks, begin, daybookLines, fiveMaterials, keptOffline, sayWhatIsHere } from './app-steps.ts';
-import { journey, launch, openPhone } from './chromium.ts';
-import { type Served, serve } from './serve.ts';
+import { journey } from './chromium.ts';
+import { besidesNoSignal, standing } from './stand.ts';
 
 describe('one pail', () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launch(), serve()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.stop();
-  });
+  const stand = standing();
 
   journey('is answered with nothing known, and with no signal', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
     await keptOffline(page);
     await page.context().setOffline(true);
@@ -42,14 +33,12 @@ describe('one pail', () => {
     await page.getByRole('button', { name: '3 pails' }).click();
     await page.getByRole('button', { name: 'There is no kitchen scraps here' }).click();
     expect(await answer(page)).toBe('Say what is in the pail, the basket or the barrow.');
-    // With no signal the browser writes down what it could not fetch from the server.
-    expect(errors.filter((error) => !error.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
+    expect(besidesNoSignal(errors)).toEqual([]);
     await close();
   });
 
   journey('goes into the daybook with what covers it, and finds its bin again', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
     await buildSlowBin(page);
     expect(await page.getByRole('link', { name: 'What goes with a pail' }).count()).toBe(0);
@@ -70,7 +59,7 @@ describe('one pail', () => {
     await page.getByText('It smells sour or rotten: it has no air.').waitFor();
     expect(await answer(page)).toMatch(/^(?:Fork the bin over|Mend the bin) before you feed it/u);
 
-    const [newest = ''] = await daybookLines(page, served.address);
+    const [newest = ''] = await daybookLines(page, stand.address);
     expect(newest).toContain('1 pail of kitchen scraps');
     expect(newest).toContain(`${said} of straw`);
     expect(errors).toEqual([]);

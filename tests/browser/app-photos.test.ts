@@ -1,32 +1,29 @@
-import { mkdir, mkdtemp, rm } from 'node:fs/promises';
+import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect } from 'vitest';
 import { act, asks, begin, buildHeap } from './app-steps.ts';
 import { faults } from './audit.ts';
-import { journey, launch, openPhone, type Watched } from './chromium.ts';
+import { journey, type Watched } from './chromium.ts';
 import { cameraMark, looked, photoTaken, segmentsOf } from './photo.ts';
+import { screenshot } from './screens.ts';
 import { type Served, serve } from './serve.ts';
+import { type Browsing, browsing } from './stand.ts';
 
-const takesScreenshots = process.env['LOAMWRIGHT_SCREENSHOTS'] === '1';
 const mostBytes = 300_000;
 
 describe('a picture of a heap', () => {
-  let browser: Browser;
+  const phones = browsing();
   let folder: string;
   beforeAll(async () => {
-    browser = await launch();
     folder = await mkdtemp(join(tmpdir(), 'loamwright-photos-'));
   });
-  afterAll(async () => {
-    await browser?.close();
-    await rm(folder, { recursive: true, force: true });
-  });
+  afterAll(() => rm(folder, { recursive: true, force: true }));
 
   journey('goes small, upright and without its place from one phone to the other, and goes from both', async () => {
     const served = await serve({ dataFolder: join(folder, 'shed') });
-    const one = await begun(browser, served);
+    const one = await begun(phones, served);
     await buildHeap(one.page, 'Gate heap');
     const heap = await one.page.evaluate(() => location.hash);
     const taken = await photoTaken(one.page);
@@ -65,7 +62,7 @@ describe('a picture of a heap', () => {
     expect((top[0] ?? 0) - (top[2] ?? 0)).toBeGreaterThan(50);
     expect((bottom[2] ?? 0) - (bottom[0] ?? 0)).toBeGreaterThan(50);
 
-    const two = await begun(browser, served);
+    const two = await begun(phones, served);
     await exchange(two.page, served);
     await two.page.goto(`${served.address}/#/daybook`);
     await two.page.getByRole('img', { name: 'Steam over the gate heap' }).waitFor();
@@ -100,7 +97,7 @@ describe('a picture of a heap', () => {
 
   journey('that finds no room is told so, and neither it nor its line is kept', async () => {
     const served = await serve();
-    const { page, close } = await begun(browser, served);
+    const { page, close } = await begun(phones, served);
     await buildHeap(page, 'Gate heap');
     const heap = await page.evaluate(() => location.hash);
     const taken = await photoTaken(page);
@@ -124,9 +121,8 @@ describe('a picture of a heap', () => {
   });
 });
 
-async function begun(browser: Browser, served: Served): Promise<Watched> {
-  const phone = await openPhone(browser);
-  await phone.page.goto(served.address);
+async function begun({ at }: Browsing, served: Served): Promise<Watched> {
+  const phone = await at(served.address);
   await begin(phone.page, '°C, litres, metres');
   return phone;
 }
@@ -171,11 +167,4 @@ function attachmentsIn(page: Page): Promise<number> {
         };
       }),
   );
-}
-
-async function screenshot(page: Page, name: string): Promise<void> {
-  if (!takesScreenshots) return;
-  const screens = join(tmpdir(), 'loamwright-screens');
-  await mkdir(screens, { recursive: true });
-  await page.screenshot({ path: join(screens, `${name}.png`), fullPage: true });
 }

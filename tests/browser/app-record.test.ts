@@ -1,24 +1,15 @@
 import { readFile } from 'node:fs/promises';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect } from 'vitest';
 import { act, answer, asks, begin, buildHeap, keptOffline, typeReading } from './app-steps.ts';
-import { journey, launch, openPhone } from './chromium.ts';
-import { type Served, serve } from './serve.ts';
+import { journey } from './chromium.ts';
+import { besidesNoSignal, standing } from './stand.ts';
 
 describe('the record of a heap', () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launch(), serve()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.stop();
-  });
+  const stand = standing();
 
   journey('tells with no signal what was written, by whom, what the rules say, and goes on paper', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
     await keptOffline(page);
     await page.context().setOffline(true);
@@ -65,13 +56,12 @@ describe('the record of a heap', () => {
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('.thumb').isVisible()).toBe(false);
     expect(await page.getByText('It is no certificate').isVisible()).toBe(true);
-    expect(errors.filter((error) => !error.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
+    expect(besidesNoSignal(errors)).toEqual([]);
     await close();
   });
 
   journey('of a bed, from its own page: what went on, what was taken and how the heap stood that day', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
     await keptOffline(page);
     await page.context().setOffline(true);
@@ -106,7 +96,7 @@ describe('the record of a heap', () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     await page.emulateMedia({ media: 'print' });
     expect(await page.getByText('Or as a file').isVisible()).toBe(false);
-    expect(errors.filter((error) => !error.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
+    expect(besidesNoSignal(errors)).toEqual([]);
     await close();
   });
 });

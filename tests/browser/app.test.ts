@@ -1,7 +1,7 @@
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect } from 'vitest';
 import { root } from '../../scripts/lib/root.mjs';
 import {
   act,
@@ -16,22 +16,18 @@ import {
   sayWhatIsHere,
   typeReading,
 } from './app-steps.ts';
-import { journey, launch, openPhone } from './chromium.ts';
+import { journey } from './chromium.ts';
 import { serve } from './serve.ts';
+import { besidesNoSignal, browsing } from './stand.ts';
 
 const takesScreenshots = process.env['LOAMWRIGHT_SCREENSHOTS'] === '1';
 
 describe('the app, from the bins to a heap that is watched', () => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await launch();
-  });
-  afterAll(() => browser?.close());
+  const { at } = browsing();
 
   journey('carries a grower through the whole path, with the network off and the server gone', async () => {
     const served = await serve();
-    const { page, errors, close } = await openPhone(browser, { acceptDownloads: true });
-    await page.goto(served.address);
+    const { page, errors, close } = await at(served.address, { acceptDownloads: true });
     await begin(page, '°F, gallons, feet');
     await sayWhatIsHere(page, fiveMaterials);
     expect(await answer(page)).toContain('5 bales of straw, 16 buckets of coffee grounds, 24 buckets of goat bedding');
@@ -86,8 +82,7 @@ describe('the app, from the bins to a heap that is watched', () => {
     expect((await readFile(file, 'utf8')).trimEnd().split('\n')).toHaveLength(here.length + 2);
 
     const elsewhere = await serve();
-    const other = await openPhone(browser);
-    await other.page.goto(elsewhere.address);
+    const other = await at(elsewhere.address);
     await begin(other.page, '°F, gallons, feet');
     await other.page.goto(`${elsewhere.address}/#/daybook/kept`);
     await other.page.locator('input[type=file]').setInputFiles(file);
@@ -99,14 +94,13 @@ describe('the app, from the bins to a heap that is watched', () => {
     await other.close();
     await elsewhere.stop();
 
-    expect(errors.filter((error) => !error.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
+    expect(besidesNoSignal(errors)).toEqual([]);
     await close();
   });
 
   journey('loads the demo with one tap, says so, and lets it go with one', async () => {
     const served = await serve();
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await at(served.address);
     await page.getByRole('button', { name: 'Look round Quarry Lane' }).click();
     await asks(page, 'What stands where?');
     expect(await answer(page)).toMatch(/^\d+ heaps stand in \d+ bays\./u);
@@ -123,14 +117,12 @@ describe('the app, from the bins to a heap that is watched', () => {
 
   journey('exchanges both ways with the computer that serves it', async () => {
     const served = await serve();
-    const one = await openPhone(browser);
-    await one.page.goto(served.address);
+    const one = await at(served.address);
     await begin(one.page, '°C, litres, metres');
     await buildHeap(one.page, 'First heap');
     await exchange(one.page, served.address);
 
-    const two = await openPhone(browser);
-    await two.page.goto(served.address);
+    const two = await at(served.address);
     await begin(two.page, '°C, litres, metres');
     await exchange(two.page, served.address);
     const lines = await daybookLines(two.page, served.address);
@@ -153,8 +145,6 @@ describe('the app, from the bins to a heap that is watched', () => {
     await served.stop();
   });
 });
-
-type Page = Awaited<ReturnType<typeof openPhone>>['page'];
 
 async function exchange(page: Page, address: string): Promise<void> {
   await page.goto(`${address}/#/daybook/kept`);
