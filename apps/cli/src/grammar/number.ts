@@ -6,7 +6,8 @@ export interface NumberRead {
   readonly rest: readonly string[];
 }
 
-const words: Readonly<Record<string, number>> = {
+/** The numbers that are said in a word. */
+export const toTwelve: Readonly<Record<string, number>> = {
   one: 1,
   two: 2,
   three: 3,
@@ -19,6 +20,10 @@ const words: Readonly<Record<string, number>> = {
   ten: 10,
   eleven: 11,
   twelve: 12,
+};
+
+const words: Readonly<Record<string, number>> = {
+  ...toTwelve,
   dozen: 12,
   fifteen: 15,
   twenty: 20,

@@ -1,6 +1,7 @@
 import { isAhead, type Precision } from '@loamwright/daybook';
 import { bad, good, type Outcome } from '@loamwright/science';
 import { Temporal } from 'temporal-polyfill';
+import { toTwelve } from './number.ts';
 
 /** When something happened, as an entry says it. */
 export interface WhenRead {
@@ -13,28 +14,19 @@ const weekdays = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'satur
 const dayWords: Readonly<Record<string, number>> = { today: 0, yesterday: 1 };
 
 const isoDay = /^(\d{4}-\d{2}-\d{2})(?:[ t](.+))?$/u;
-const span =
-  /^(\d{1,4}|an?|a couple of|half an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (minute|hour|day|week|fortnight|month|year)s?(?: ago(?: (.+))?)?$/u;
-const lastSpan = /^last (week|fortnight|month|year)$/u;
 const spoken: Readonly<Record<string, number>> = {
   a: 1,
   an: 1,
   'a couple of': 2,
   'half a': 1 / 2,
   'half an': 1 / 2,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
+  ...toTwelve,
 };
+const span = new RegExp(
+  `^(\\d{1,4}|${Object.keys(spoken).join('|')}) (minute|hour|day|week|fortnight|month|year)s?(?: ago(?: (.+))?)?$`,
+  'u',
+);
+const lastSpan = /^last (week|fortnight|month|year)$/u;
 const clock = /^(?:at )?(\d{1,2})(?:[:.](\d{2}))? ?(am|pm)?$/u;
 const instant = /^\d{4}-\d{2}-\d{2}t\d{2}:\d{2}(?::\d{2}(?:\.\d{1,3})?)?(?:z|[+-]\d{2}:?\d{2})$/u;
 

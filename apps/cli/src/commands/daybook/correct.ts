@@ -81,41 +81,27 @@ function whenOf(options: DaybookOptions, entry: Entry, session: Session): Outcom
   return readPast(options.when, session.now(), session.zone);
 }
 
-/** Whether an option of `log` says what the entry should have said. */
-function saysMore({
-  where,
-  depth,
-  probe,
-  air,
-  squeeze,
-  smell,
-  height,
-  note,
-  into,
-  liquid,
-  thickness,
-  wall,
-  roofed,
-  from,
-  out,
-}: DaybookOptions): boolean {
-  return [
-    where,
-    depth,
-    probe,
-    air,
-    squeeze,
-    smell,
-    height,
-    note,
-    into,
-    liquid,
-    thickness,
-    wall,
-    roofed,
-    from,
-    out,
-  ].some((option) => option !== undefined);
+/** The options of `log` that say what an entry should have said. */
+const said = [
+  'where',
+  'depth',
+  'probe',
+  'air',
+  'squeeze',
+  'smell',
+  'height',
+  'note',
+  'into',
+  'liquid',
+  'thickness',
+  'wall',
+  'roofed',
+  'from',
+  'out',
+] as const satisfies readonly (keyof DaybookOptions)[];
+
+function saysMore(options: DaybookOptions): boolean {
+  return said.some((name) => options[name] !== undefined);
 }
 
 function heapOf(entry: Entry): string | undefined {

@@ -1,8 +1,9 @@
 import type { Entry } from '@loamwright/daybook';
-import { type ReactNode, useState } from 'react';
+import type { ReactNode } from 'react';
 import { now } from '../../keep/time.ts';
 import { useBook } from '../../keep/useBook.ts';
 import { useWriting } from '../../keep/useWriting.ts';
+import { AskFirst } from '../../parts/AskFirst.tsx';
 import { sayDay, sayTime } from '../../parts/dates.ts';
 import { Problem } from '../../parts/Problem.tsx';
 import { Page } from '../../shell/Page.tsx';
@@ -87,7 +88,6 @@ export function EntryPage({ id }: { readonly id: string }): ReactNode {
 /** Asks once before it takes an entry back; what was taken back stays to be seen. */
 function TakeBack({ entry }: { readonly entry: Entry }): ReactNode {
   const speaker = useSpeaker();
-  const [asking, setAsking] = useState(false);
   const { write, problem } = useWriting();
   const takeBack = async (): Promise<void> => {
     const done = await write([
@@ -103,23 +103,12 @@ function TakeBack({ entry }: { readonly entry: Entry }): ReactNode {
   };
   return (
     <div className="section">
-      {asking ? (
-        <>
-          <p>{speaker.say('app.entry.takeBackAsk')}</p>
-          <p className="words-row">
-            <button type="button" className="word" onClick={() => void takeBack()}>
-              {speaker.say('app.entry.takeBackYes')}
-            </button>
-            <button type="button" className="word" onClick={() => setAsking(false)}>
-              {speaker.say('app.cancel')}
-            </button>
-          </p>
-        </>
-      ) : (
-        <button type="button" className="word" onClick={() => setAsking(true)}>
-          {speaker.say('app.entry.takeBack')}
-        </button>
-      )}
+      <AskFirst
+        act={speaker.say('app.entry.takeBack')}
+        ask={speaker.say('app.entry.takeBackAsk')}
+        yes={speaker.say('app.entry.takeBackYes')}
+        onYes={() => void takeBack()}
+      />
       <Problem saying={problem} />
     </div>
   );

@@ -4,6 +4,7 @@ import { type ReactNode, useState } from 'react';
 import { now } from '../../keep/time.ts';
 import { useBook } from '../../keep/useBook.ts';
 import { useWriting } from '../../keep/useWriting.ts';
+import { AskFirst } from '../../parts/AskFirst.tsx';
 import { Problem } from '../../parts/Problem.tsx';
 import { AddPhotos } from '../../photo/AddPhotos.tsx';
 import { Picture } from '../../photo/Picture.tsx';
@@ -76,7 +77,6 @@ interface LetGoProperties {
 function LetGo({ shown, about }: LetGoProperties): ReactNode {
   const speaker = useSpeaker();
   const { book } = useBook();
-  const [asking, setAsking] = useState(false);
   const { write, problem } = useWriting();
   const letGo = async (): Promise<void> => {
     const written = await write([
@@ -92,23 +92,12 @@ function LetGo({ shown, about }: LetGoProperties): ReactNode {
   };
   return (
     <>
-      {asking ? (
-        <>
-          <p>{speaker.say('app.photo.letGoAsk')}</p>
-          <p className="words-row">
-            <button type="button" className="word" onClick={() => void letGo()}>
-              {speaker.say('app.photo.letGoYes')}
-            </button>
-            <button type="button" className="word" onClick={() => setAsking(false)}>
-              {speaker.say('app.cancel')}
-            </button>
-          </p>
-        </>
-      ) : (
-        <button type="button" className="word" onClick={() => setAsking(true)}>
-          {speaker.say('app.photo.letGo')}
-        </button>
-      )}
+      <AskFirst
+        act={speaker.say('app.photo.letGo')}
+        ask={speaker.say('app.photo.letGoAsk')}
+        yes={speaker.say('app.photo.letGoYes')}
+        onYes={() => void letGo()}
+      />
       <Problem saying={problem} />
     </>
   );
