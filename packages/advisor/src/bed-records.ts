@@ -13,6 +13,7 @@ import {
   soilTestRead,
 } from '@loamwright/science';
 import type { Saying, Speaker } from '@loamwright/words';
+import { groundOf } from './bed-ground.ts';
 import { cropNamed } from './crop-names.ts';
 import { heapName, materialName } from './names.ts';
 import { ownCompost } from './own-compost.ts';
@@ -38,6 +39,8 @@ export interface BedRecords {
   readonly leftOut: readonly Saying[];
   /** Sown this season, but not in the tables. */
   readonly unknown: readonly string[];
+  /** How its ground is shared among the crops that name no part of it, and where they fill more than there is. */
+  readonly ground: readonly Saying[];
 }
 
 /** A bed's own records for the season of a year. Crops that the tables lack stand apart. */
@@ -53,11 +56,26 @@ export function bedRecords(
     .filter(({ at, body, found }) => {
       const since = seasonAt(at);
       if (since >= season) return since === season;
-      return 'id' in found && isPerennial(found.id) && !isOver(bed, body.crop, at);
+      const isOver = lastHarvest(bed, { crop: body.crop, since: at }, speaker) !== undefined;
+      return 'id' in found && isPerennial(found.id) && !isOver;
     });
-  const crops = sown.flatMap(({ body, found }) =>
-    'id' in found ? [{ crop: found.id, area_m2: body.area_m2 ?? area_m2 }] : [],
+  const dayOf = (at: string): string => localDate(at, zone) ?? at;
+  const ground = groundOf(
+    sown.map(({ at, body, found }) => {
+      const over = lastHarvest(bed, { crop: body.crop, since: at }, speaker);
+      return {
+        name: 'id' in found ? speaker.sayIf(`crop.${found.id}.name`, found.id) : body.crop,
+        from: dayOf(at),
+        ...(over !== undefined && { until: dayOf(over) }),
+        ...(body.area_m2 !== undefined && { area_m2: body.area_m2 }),
+      };
+    }),
+    area_m2,
   );
+  const crops = sown.flatMap(({ found }, i) => {
+    const own_m2 = ground.areas_m2[i];
+    return 'id' in found && own_m2 !== undefined ? [{ crop: found.id, area_m2: own_m2 }] : [];
+  });
   const past = bed.spreadings.filter(({ told }) => seasonAt(told.entry.happened) <= season);
   const read = past.map((one) => ({ one, put: putOf(one, season - seasonAt(one.told.entry.happened), holding) }));
   return {
@@ -66,6 +84,7 @@ export function bedRecords(
     put: read.flatMap(({ put }) => put ?? []),
     unknown: sown.flatMap(({ body, found }) => ('id' in found ? [] : [body.crop])),
     soilTest: testOf(bed),
+    ground: ground.said,
     leftOut: read.flatMap(({ one, put }) => (put === undefined ? [spreadName(one, holding)] : [])),
   };
 }
@@ -82,9 +101,19 @@ function isPerennial(id: string): boolean {
   return perennials.includes(allCrops.find((crop) => crop.id === id)?.group ?? '');
 }
 
-/** Whether the last of a crop was taken since it was planted. */
-function isOver({ harvested }: Bed, crop: string, since: string): boolean {
-  return harvested.some(({ entry, body }) => body.last === true && body.crop === crop && entry.happened >= since);
+/** When the last of a crop was taken since it was planted; undefined while it stands. */
+function lastHarvest(
+  { harvested }: Bed,
+  { crop, since }: { readonly crop: string; readonly since: string },
+  speaker: Speaker,
+): string | undefined {
+  const idOf = (name: string): string => {
+    const found = cropNamed(name, speaker);
+    return 'id' in found ? found.id : name;
+  };
+  return harvested.find(
+    ({ entry, body }) => body.last === true && entry.happened >= since && idOf(body.crop) === idOf(crop),
+  )?.entry.happened;
 }
 
 function putOf(spreading: Spreading, seasonsAgo: number, holding: Holding): PutOn | undefined {

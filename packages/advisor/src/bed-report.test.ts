@@ -3,7 +3,16 @@ import { minutesIn2026, testWriter } from '@loamwright/daybook/testing';
 import { createDraws, isEstimate, likely, yieldEstimate } from '@loamwright/science';
 import { createSpeaker } from '@loamwright/words';
 import { describe, expect, it } from 'vitest';
-import { type BedMoment, bedRecords, bedReport, bedsOverview, heapSpread, heapYieldInput, spreadsOf } from './index.ts';
+import {
+  type BedMoment,
+  bedReckoned,
+  bedRecords,
+  bedReport,
+  bedsOverview,
+  heapSpread,
+  heapYieldInput,
+  spreadsOf,
+} from './index.ts';
 
 const speaker = createSpeaker({ locale: 'en', system: 'metric' });
 const MINUTES_PER_DAY = 1440;
@@ -56,6 +65,37 @@ describe('the beds in a line each', () => {
 
   it('of none says so', () => {
     expect(speaker.tell(bedsOverview(fold([], {}), moment).headline)).toContain('No bed');
+  });
+});
+
+describe('two crops on one bed', () => {
+  const reportOf = (write: (writer: ReturnType<typeof testWriter>) => void) => {
+    const writer = garden();
+    write(writer);
+    const holding = fold(writer.entries, {});
+    const needed = bedReckoned(bedIn(holding, 'kale'), holding, moment)?.budget.elements.nitrogen.need_kg.p50 ?? 0;
+    return { needed, report: bedReport(bedIn(holding, 'kale'), holding, moment) };
+  };
+  const one = reportOf((writer) => writer.write('sown', 'kale', { crop: 'kale' }, { happened: day(90) }));
+
+  it('that stand together want no more of the same than one of them on all of it', () => {
+    const two = reportOf((writer) => {
+      for (const at of [90, 91]) writer.write('sown', 'kale', { crop: 'kale' }, { happened: day(at) });
+    });
+    // The two parts are drawn each by itself, which moves the middle by a few percent.
+    expect(two.needed / one.needed).toBeCloseTo(1, 1);
+    expect(two.report.ground.map((said) => speaker.tell(said)).join(' ')).toContain('6 m² for kale');
+    expect(one.report.ground).toEqual([]);
+  });
+
+  it('that follow one another want each for the whole bed', () => {
+    const after = reportOf((writer) => {
+      writer.write('sown', 'kale', { crop: 'kale' }, { happened: day(90) });
+      writer.write('harvested', 'kale', { crop: 'kale', last: true }, { happened: day(110) });
+      writer.write('sown', 'kale', { crop: 'kale' }, { happened: day(110) });
+    });
+    expect(after.needed / one.needed).toBeCloseTo(2, 1);
+    expect(after.report.ground).toEqual([]);
   });
 });
 

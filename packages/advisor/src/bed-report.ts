@@ -36,6 +36,8 @@ export interface BedReport {
   readonly name: string;
   readonly what: Saying;
   readonly answer: Saying;
+  /** How its ground is shared among its crops, where that is not written down or can't be. */
+  readonly ground: readonly Saying[];
   /** The budget of this season; absent where nothing is sown that the tables know. */
   readonly budget?: BedBudgetReport | undefined;
   /** What of its records could not be counted. */
@@ -48,6 +50,7 @@ export interface BedReport {
 interface Reckoned {
   readonly input: BedBudgetInput;
   readonly budget: BedBudget;
+  readonly ground: readonly Saying[];
 }
 
 /**
@@ -55,11 +58,11 @@ interface Reckoned {
  * down can't be: `isAbsurd` tells the two apart.
  */
 export function bedReckoned(bed: Bed, holding: Holding, moment: BedMoment): Reckoned | undefined {
-  const { crops, put, soilTest, area_m2 } = recordsAt(bed, holding, moment);
+  const { crops, put, soilTest, area_m2, ground } = recordsAt(bed, holding, moment);
   if (crops.length === 0) return undefined;
   const input: BedBudgetInput = { crops, put, soilTest, ...(area_m2 !== undefined && { area_m2 }) };
   const found = bedBudget.run(input, moment.needs);
-  return found.ok ? { input, budget: found.value } : undefined;
+  return found.ok ? { input, budget: found.value, ground } : undefined;
 }
 
 /** Whether a crop of the tables is sown and no budget can be made of what is written down. */
@@ -121,7 +124,7 @@ function whatGrows(bed: Bed, holding: Holding, moment: BedMoment): Saying {
 /** One bed: what it wants this season, why, and what was done there. */
 export function bedReport(bed: Bed, holding: Holding, moment: BedMoment): BedReport {
   const reckoned = bedReckoned(bed, holding, moment);
-  const { leftOut, unknown } = recordsAt(bed, holding, moment);
+  const { leftOut, unknown, ground } = recordsAt(bed, holding, moment);
   const releases = reckoned === undefined ? undefined : releasesOf(reckoned.input, moment.needs);
   const budget =
     reckoned === undefined || releases?.ok !== true
@@ -138,6 +141,7 @@ export function bedReport(bed: Bed, holding: Holding, moment: BedMoment): BedRep
       budget?.answer ??
       (isAbsurd(bed, holding, moment) ? say('beds.answer.absurd') : undefined) ??
       (unknown.length > 0 ? say('beds.answer.unknown') : say('beds.answer.nothing', { season: seasonTold(moment) })),
+    ground,
     ...(budget !== undefined && { budget }),
     notes: [
       ...(leftOut.length === 0 ? [] : [say('budget.left-out', { stuff: leftOut })]),

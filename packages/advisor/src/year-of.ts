@@ -5,6 +5,7 @@ import { bedRecords, seasonOf } from './bed-records.ts';
 import { added } from './bin-layers.ts';
 import { materialName } from './names.ts';
 import { stuffed } from './own-stuff.ts';
+import { say } from './saying.ts';
 
 /** A year of the daybook as the balance asks it. */
 export interface YearOf {
@@ -13,6 +14,8 @@ export interface YearOf {
   readonly unknown: readonly Saying[];
   /** Whether some compost was spread without its amount, so that nothing can be said of what is left over. */
   readonly uncounted: boolean;
+  /** Beds whose ground is shared among their crops because nobody named its parts, or where they fill more than there is. */
+  readonly ground: readonly Saying[];
 }
 
 /** What went on heaps and beds and what grew in a season, told by the year of its harvest. */
@@ -40,7 +43,10 @@ export function yearOf(
     .filter(({ told }) => inSeason(told.entry.happened));
   const ofHeaps = spreadings.filter(({ told }) => told.body.of.type === 'heap').map(({ told }) => told.body);
   const counted = ofHeaps.flatMap(({ volume_m3 }) => volume_m3 ?? []);
-  const beds = [...holding.beds.values()].map((bed) => bedRecords(bed, holding, { season, zone, speaker }));
+  const beds = [...holding.beds.values()].map((bed) => ({
+    name: bed.setUp.body.name,
+    ...bedRecords(bed, holding, { season, zone, speaker }),
+  }));
   return {
     input: {
       heaped: known.map(([material, mass_kg]) => ({ ...stuffed(material, [], holding), amount: { mass_kg } })),
@@ -66,6 +72,7 @@ export function yearOf(
       .filter((material) => knownMaterial(likeOf(material, holding)) === undefined)
       .map((material) => materialName(holding, material)),
     uncounted: counted.length < ofHeaps.length,
+    ground: beds.flatMap(({ name, ground }) => ground.map((said) => say('balance.ground', { bed: name, said }))),
   };
 }
 

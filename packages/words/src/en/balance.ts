@@ -26,6 +26,7 @@ export const balanceEn = {
     'More compost was spread than the heaps can come to, by about {left} of dry matter: something is not written down.',
   'balance.left.even': 'What was spread fits what the heaps come to.',
   'balance.year': 'By what is written down for the harvest of {season}.',
+  'balance.ground': '{bed}: {said}',
   'balance.uncounted': 'Some compost was spread without its amount, so all of it is taken as spread.',
   'balance.note.water': 'Water that is lost is only what the compost does not hold: nothing predicts it.',
   'balance.note.stays':

@@ -18,6 +18,12 @@ export const bedsEn = {
     'What is written down for this bed can’t be: look for a slip in its area or in what was put on.',
   'beds.answer.nothing': 'Nothing is sown here for {season} yet, so it wants nothing.',
   'beds.answer.unknown': 'What is sown here is not in the tables, so its wants can’t be told.',
+  'beds.ground.shared':
+    'How much of the bed each stands on is not written down, so what stands together shares it evenly: {parts}. When a crop is over, write down its last harvest: what is sown then has the whole bed.',
+  'beds.ground.part': '{area} for {crop}',
+  'beds.ground.over':
+    'The crops that stand together fill {sown}, and the bed has {area}: look for a slip in the areas, or write down the last harvest of what is over.',
+  'beds.ground.none': 'No ground is left for {crops} by the areas written down, so that is left out.',
   'beds.share': '{amount} on {bed} ({depth} deep)',
   'beds.share.dusting': '{amount} on {bed} (a dusting)',
   'beds.share.too-much': '{bed} would get more than it wants: give it less, or leave it out.',
@@ -47,6 +53,7 @@ export const bedsEn = {
   'bedPage.others': 'Phosphorus, potassium and the rest',
   'bedPage.done': 'What was done here',
   'bedPage.record': 'The record of this bed, to print',
+  'bedPage.sown.area.hint': 'Left empty, it shares what the others leave of the bed.',
   'bedPage.sown.question': 'What was sown on {bed}?',
   'bedPage.sown.crop': 'Crop',
   'bedPage.sown.none': 'No crop goes by that name; it can be written down all the same.',

@@ -115,12 +115,13 @@ function ofYear(options: BedBalanceOptions, holding: Holding, session: Session):
   const season = readSeason(options.for, session);
   const rain = readRain(options.rain);
   if (!season.ok || !rain.ok) return bad(...allOf(season, rain));
-  const { input, unknown, uncounted } = yearOf(holding, { season: season.value, zone, speaker });
+  const { input, unknown, uncounted, ground } = yearOf(holding, { season: season.value, zone, speaker });
   if (input.heaped.length + input.straight.length === 0)
     return bad({ code: 'nothing-named', path: 'bed balance', found: '', wanted: '' });
   const more: readonly Saying[] = [
     { key: 'balance.year', places: { season: String(season.value) } },
     ...(unknown.length === 0 ? [] : [{ key: 'budget.left-out', places: { stuff: unknown } } as const]),
+    ...ground,
     ...(uncounted ? [{ key: 'balance.uncounted' } as const] : []),
   ];
   const asked = {

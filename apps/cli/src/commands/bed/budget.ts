@@ -74,7 +74,7 @@ export async function bedBudgetCommand(
     );
   const notes = notesOf(asked.value);
   const text = [
-    lines([report.answer, ...report.cover]),
+    lines([report.answer, ...asked.value.ground, ...report.cover]),
     lines(report.advice, '> '),
     lines([report.range, ...report.assumed, ...notes]),
     lines([...report.wanted, ...report.supplied], '- '),
@@ -101,9 +101,18 @@ export interface Asked {
   readonly input: unknown;
   readonly leftOut: BedRecords['leftOut'];
   readonly unknown: BedRecords['unknown'];
+  readonly ground: BedRecords['ground'];
 }
 
-const nothing: BedRecords = { area_m2: undefined, crops: [], put: [], soilTest: {}, leftOut: [], unknown: [] };
+const nothing: BedRecords = {
+  area_m2: undefined,
+  crops: [],
+  put: [],
+  soilTest: {},
+  leftOut: [],
+  unknown: [],
+  ground: [],
+};
 
 /** What was typed, over what the daybook knows of the bed. */
 export function readAsked(
@@ -159,6 +168,7 @@ export function readAsked(
     },
     leftOut: known.leftOut,
     unknown: crops.value.length > 0 ? [] : known.unknown,
+    ground: crops.value.length > 0 ? [] : known.ground,
   });
 }
 

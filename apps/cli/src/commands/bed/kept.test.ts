@@ -58,6 +58,27 @@ describe('a bed from setting up to harvest', () => {
     expect(page).toContain('Aunt May’s greens');
   });
 
+  it('shares a bed among two crops that stand together, in every answer of it', async () => {
+    await home.run(['bed', 'set', 'Kale', '12m2']);
+    await home.run(['bed', 'sow', 'kale', 'kale']);
+    await home.run(['bed', 'sow', 'kale', 'leeks']);
+    const parts = '6 m² for kale and 6 m² for leeks';
+    for (const args of [
+      ['bed', 'show', 'kale'],
+      ['bed', 'budget', '--bed', 'kale'],
+      ['spread', 'compost', '--bed', 'kale'],
+    ])
+      expect(await told([...args, '--units', 'metric'])).toContain(parts);
+    await home.run(['bed', 'put', 'kale', 'hen manure=10kg']);
+    expect(await told(['bed', 'balance', '--units', 'metric'])).toContain(`Kale: How much of the bed`);
+    const { value } = await home.json(['bed', 'balance']);
+    expect(
+      (value as { input: { crops: readonly { area_m2: number }[] } }).input.crops.map((one) => one.area_m2),
+    ).toEqual([6, 6]);
+    await home.run(['bed', 'sow', 'kale', 'squash', '--area', '30m2']);
+    expect(await told(['bed', 'show', 'kale', '--units', 'metric'])).toContain('fill 30 m², and the bed has 12 m²');
+  });
+
   it('tells that what is written down can’t be, and not that nothing is sown', async () => {
     await home.run(['bed', 'set', 'Kale', '1m2']);
     await home.run(['bed', 'sow', 'kale', 'kale']);

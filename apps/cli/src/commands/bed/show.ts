@@ -42,7 +42,7 @@ export async function bedShow(name: string | undefined, session: Session): Promi
   ]);
   const blocks = [
     page(columns, [report.name], [speaker.tell(report.what)]),
-    page(columns, [speaker.tell(report.answer)]),
+    page(columns, ...[report.answer, ...report.ground].map((said): [string] => [speaker.tell(said)])),
     page(columns, ...(budget?.advice ?? []).map((said): [string, string] => [`> ${speaker.tell(said)}`, '  '])),
     listed([...(budget?.supplied ?? []), ...report.notes]),
     listed(budget?.others ?? []),

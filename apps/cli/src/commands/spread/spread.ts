@@ -85,7 +85,11 @@ async function rated(
   const report = spreadReport(found.value, holding);
   return good({
     value: { input: input.value, ...found.value },
-    text: blocks([[report.answer, report.stops], report.notes, report.alone], session, report.cautions),
+    text: blocks(
+      [[report.answer, report.stops], [...asked.value.ground, ...report.notes], report.alone],
+      session,
+      report.cautions,
+    ),
   });
 }
 

@@ -37,20 +37,21 @@ export default function BalancePage(): ReactNode {
   const [year, setYear] = useState(() => String(isBare(season) ? season - 1 : season));
   const [id, setId] = useState<BalanceId>('nitrogen');
   const found = useMemo(() => {
-    const { input } = yearOf(holding, { season: Number(year), zone: zone(), speaker });
+    const { input, ground } = yearOf(holding, { season: Number(year), zone: zone(), speaker });
     if (input.heaped.length + input.straight.length === 0) return null;
     const checked = check<HoldingBalanceInput>(holdingBalance.input, { ...input, ownSizes: measures_L });
-    return checked.ok ? holdingBalance.run(checked.value, needs) : checked;
+    const outcome = checked.ok ? holdingBalance.run(checked.value, needs) : checked;
+    return { outcome, ground };
   }, [holding, year, speaker, measures_L]);
   return (
     <Page question={speaker.say('balance.question')} act={{ text: speaker.say('balance.toBeds'), href: to('beds') }}>
       {found === null && <p className="answer">{speaker.say('balance.answer.nothing')}</p>}
-      {found !== null && !found.ok && (
+      {found?.outcome.ok === false && (
         <p className="answer" role="alert">
-          {found.problems.map((problem) => speaker.tell(sayProblem(problem))).join(' ')}
+          {found.outcome.problems.map((problem) => speaker.tell(sayProblem(problem))).join(' ')}
         </p>
       )}
-      {found?.ok === true && <Answer found={found.value} id={id} />}
+      {found?.outcome.ok === true && <Answer found={found.outcome.value} id={id} />}
       <Choices
         legend={speaker.say('balance.choose')}
         options={balanceIds.map((value) => ({ value, text: speaker.say(`balance.id.${value}`) }))}
@@ -63,7 +64,7 @@ export default function BalancePage(): ReactNode {
         value={year}
         onChange={setYear}
       />
-      {found?.ok === true && <More found={found.value} />}
+      {found?.outcome.ok === true && <More found={found.outcome.value} ground={found.ground} />}
     </Page>
   );
 }
@@ -128,7 +129,13 @@ function flowsOf(row: BalanceRow, text: (id: FlowId, kg: number) => string): rea
   ];
 }
 
-function More({ found }: { readonly found: HoldingBalance }): ReactNode {
+interface MoreProperties {
+  readonly found: HoldingBalance;
+  /** How beds are shared among their crops where nobody said it. */
+  readonly ground: readonly Saying[];
+}
+
+function More({ found, ground }: MoreProperties): ReactNode {
   const speaker = useSpeaker();
   const { heap, beds, notes } = balanceOfYear(found);
   const list = (title: string, sayings: readonly Saying[]): ReactNode => (
@@ -147,11 +154,13 @@ function More({ found }: { readonly found: HoldingBalance }): ReactNode {
     <>
       {list(speaker.say('balance.head.heap'), heap)}
       {list(speaker.say('balance.head.beds'), beds)}
-      {notes.map((said) => (
-        <p key={said.key} className="small quiet">
-          {speaker.tell(said)}
-        </p>
-      ))}
+      {[...ground, ...notes]
+        .map((said) => speaker.tell(said))
+        .map((line) => (
+          <p key={line} className="small quiet">
+            {line}
+          </p>
+        ))}
       <Cautions ids={['local-rules']} />
     </>
   );

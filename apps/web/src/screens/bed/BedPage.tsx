@@ -44,6 +44,9 @@ export function BedPage({ bed }: { readonly bed: Bed }): ReactNode {
         />
       </p>
       <p className="small quiet">{speaker.tell(report.what)}</p>
+      {report.ground.map((said) => (
+        <p key={said.key}>{speaker.tell(said)}</p>
+      ))}
       <BedPicture bed={bed} moment={moment} />
       {budget?.advice.map((said) => (
         <p key={said.key}>{speaker.tell(said)}</p>

@@ -31,7 +31,13 @@ export function LogSown({ bed }: { readonly bed: Bed }): ReactNode {
       }}
     >
       <CropSearch lately={bed.sown.map(({ body }) => body.crop)} typed={crop} onType={setCrop} />
-      <QuantityField label={speaker.say('bedPage.sown.area')} shownAs="area" value={area_m2} onChange={setArea} />
+      <QuantityField
+        label={speaker.say('bedPage.sown.area')}
+        hint={speaker.say('bedPage.sown.area.hint')}
+        shownAs="area"
+        value={area_m2}
+        onChange={setArea}
+      />
     </WritePage>
   );
 }

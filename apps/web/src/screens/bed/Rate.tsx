@@ -57,6 +57,9 @@ export default function Rate({ bed }: { readonly bed: Bed }): ReactNode {
       ) : (
         <>
           <Answer asked={input !== null} found={found} />
+          {reckoned.ground.map((said) => (
+            <p key={said.key}>{speaker.tell(said)}</p>
+          ))}
           {onHand.length > 0 && (
             <p className="told">
               <Sentence
