@@ -12,6 +12,7 @@ import {
 import {
   convert,
   type Dimension,
+  readArea,
   readQuantity,
   siUnitOf,
   type UnitSystem,
@@ -118,8 +119,11 @@ function clauseOf(kind: string, rest: string, system: UnitSystem): Clause | unde
 const shownAs = { length: 'length', area: 'area', volume: 'bulkVolume' } as const;
 
 function positive(text: string, dimension: Dimension & keyof typeof shownAs, system: UnitSystem): number | undefined {
-  const read = readQuantity(text, dimension, unitFor(shownAs[dimension], system));
-  return read !== undefined && read.si > 0 ? read.si : undefined;
+  const si =
+    dimension === 'area'
+      ? readArea(text, system)?.m2
+      : readQuantity(text, dimension, unitFor(shownAs[dimension], system))?.si;
+  return si !== undefined && si > 0 ? si : undefined;
 }
 
 function figured(

@@ -41,6 +41,27 @@ describe('a draft', () => {
   });
 
   it.each([
+    ['bed-set-up', { name: 'Kale', area_m2: 0.0001 }, 'area-beyond', '0.0001', '0.01 to 100000'],
+    ['bed-set-up', { name: 'Kale', area_m2: 1e7 }, 'area-beyond', '10000000', '0.01 to 100000'],
+    [
+      'bed-set-up',
+      { name: 'Kale', area_m2: { p10: 0.001, p50: 2, p90: 4 } },
+      'area-beyond',
+      '0.001 to 4',
+      '0.01 to 100000',
+    ],
+    ['bed-set-up', { name: 'Kale', area_m2: 12, depth_m: 40 }, 'depth-beyond', '40', '0.02 to 2'],
+    ['sown', { crop: 'kale', area_m2: 1e7 }, 'area-beyond', '10000000', '0.01 to 100000'],
+  ] as const)('%s has no bed of %o', (kind, body, code, found, wanted) => {
+    expect(draftOf(kind, header('bed'), body)).toMatchObject({ ok: false, problems: [{ code, found, wanted }] });
+  });
+
+  it('has beds from a pot to ten hectares, worked to two metres', () => {
+    for (const area_m2 of [0.01, 12, 100_000])
+      expect(draftOf('bed-set-up', header('bed'), { name: 'Kale', area_m2, depth_m: 2 }).ok).toBe(true);
+  });
+
+  it.each([
     [{ carbonToNitrogen: 1e9 }, 'carbonToNitrogen'],
     [{ carbonToNitrogen: { p10: 0.4, p50: 20, p90: 40 } }, 'carbonToNitrogen'],
     [{ nitrogen_pctDry: 80 }, 'nitrogen_pctDry'],

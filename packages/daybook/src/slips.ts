@@ -1,5 +1,14 @@
 import table from '@loamwright/reference/slips.json' with { type: 'json' };
-import { isEstimate, isWithin, likely, materialBounds, type Problem, type Quantity } from '@loamwright/science';
+import {
+  areaSlips,
+  depthSlips,
+  isEstimate,
+  isWithin,
+  likely,
+  materialBounds,
+  type Problem,
+  type Quantity,
+} from '@loamwright/science';
 import type { MaterialFigures } from './kinds/material.ts';
 import type { Told } from './kinds/registry.ts';
 import { epoch_ms } from './time.ts';
@@ -28,7 +37,7 @@ export function slipsIn(told: Told): readonly Problem[] {
 /**
  * Figures that are beyond what can be (`reference/slips.json`).
  *
- * Problems: `water-beyond` (litres poured at one go), `figure-beyond` (a figure of a material).
+ * Problems: `water-beyond` (litres poured at one go), `figure-beyond` (a figure of a material), `area-beyond` and `depth-beyond` (a bed).
  */
 export function figureSlipsIn(told: Told): readonly Problem[] {
   switch (told.kind) {
@@ -37,6 +46,10 @@ export function figureSlipsIn(told: Told): readonly Problem[] {
     case 'material-described':
     case 'material-measured':
       return materialSlips(told.body);
+    case 'bed-set-up':
+      return [...areaSlips(told.body.area_m2, 'body.area_m2'), ...depthSlips(told.body.depth_m, 'body.depth_m')];
+    case 'sown':
+      return areaSlips(told.body.area_m2, 'body.area_m2');
     default:
       return [];
   }

@@ -1,4 +1,5 @@
 import { convert } from './convert.ts';
+import { type UnitSystem, unitFor } from './system.ts';
 import { allUnits, type Dimension, type Unit, unitTable } from './table.ts';
 
 /** What a person typed, kept beside what it means inside. */
@@ -48,4 +49,38 @@ export function readQuantity(text: string, dimension: Dimension, bareUnit: Unit)
   const unit = word === '' ? bareUnit : unitTyped(word, dimension);
   if (unit === undefined || !Number.isFinite(value)) return undefined;
   return { value, unit, si: convert(value, unit, siUnit[dimension]) };
+}
+
+/** Lengths with an x between them, in metres; a unit that is typed counts for those before and after it that have none. */
+export function readSides(text: string, bareUnit: Unit): readonly number[] | undefined {
+  const parts = text.trim().split(betweenSides);
+  const unit = parts.map(lengthTyped).findLast((one) => one !== undefined) ?? bareUnit;
+  const sides = parts.map((part) => readQuantity(part, 'length', unit)?.si ?? Number.NaN);
+  return parts.length > 1 && sides.every((side) => side > 0) ? sides : undefined;
+}
+
+const betweenSides = /\s*[x×*]\s*/iu;
+
+function lengthTyped(side: string): Unit | undefined {
+  return unitTyped(side.replace(/^[\d.,\s]+/u, '').trim(), 'length');
+}
+
+/** An area as it was typed. */
+export interface TypedArea {
+  readonly m2: number;
+  /** As typed, with its unit where that was left to the reader's own. */
+  readonly words: string;
+}
+
+/** An area, `12m2` or `100 ft2`, or the two sides of one, `4x8ft`; a bare number is in the reader's own unit. */
+export function readArea(text: string, system: UnitSystem): TypedArea | undefined {
+  const words = text.trim();
+  const isBare = words.split(betweenSides).every((part) => /^[\d.,]+$/u.test(part));
+  const said = (unit: Unit): string => (isBare ? `${words} ${unitTable[unit].symbol}` : words);
+  const [one, other, ...more] = readSides(words, unitFor('length', system)) ?? [];
+  if (one !== undefined && other !== undefined && more.length === 0)
+    return { m2: one * other, words: said(unitFor('length', system)) };
+  const unit = unitFor('area', system);
+  const read = readQuantity(words, 'area', unit);
+  return read === undefined ? undefined : { m2: read.si, words: said(unit) };
 }

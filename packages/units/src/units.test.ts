@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { allUnits, convert, readQuantity, siUnitOf, type Unit, unitTable } from './index.ts';
+import { allUnits, convert, readArea, readQuantity, readSides, siUnitOf, type Unit, unitTable } from './index.ts';
 
 /**
  * Factors as printed in NIST Special Publication 811 (2008), Appendix B.8, to the digits given there;
@@ -73,4 +73,33 @@ describe('reading what a person typed', () => {
   it.each(['', 'hot', '12 kg', '1e999', 'NaN', '12 12'])('does not guess at %j', (text) => {
     expect(readQuantity(text, 'temperature', 'degF')).toBeUndefined();
   });
+});
+
+describe('reading an area', () => {
+  // A square foot is 0.092 903 04 m² exactly (NIST SP 811, B.8).
+  it.each([
+    ['12m2', 'metric', 12, '12m2'],
+    ['12', 'metric', 12, '12 m²'],
+    ['100', 'us', 9.290304, '100 ft²'],
+    ['4x8ft', 'metric', 32 * 0.09290304, '4x8ft'],
+    ['4ftx8ft', 'metric', 32 * 0.09290304, '4ftx8ft'],
+    ['4 ft × 8', 'metric', 32 * 0.09290304, '4 ft × 8'],
+    ["4' X 8'", 'metric', 32 * 0.09290304, "4' X 8'"],
+    ['1.2x2.4m', 'us', 2.88, '1.2x2.4m'],
+    ['120cm * 2,4m', 'us', 2.88, '120cm * 2,4m'],
+    ['4x8', 'us', 32 * 0.09290304, '4x8 ft'],
+  ] as const)('“%s” for a reader of %s units', (typed, system, m2, words) => {
+    const read = readArea(typed, system);
+    expect(read?.m2).toBeCloseTo(m2, 9);
+    expect(read?.words).toBe(words);
+    // What is kept reads back to the same in either house.
+    for (const other of ['us', 'metric'] as const) expect(readArea(words, other)?.m2).toBeCloseTo(m2, 9);
+  });
+
+  it.each(['', 'x', '4x', 'x8ft', '4x8x2ft', '4x8ft2', '0x8ft', '-4x8ft', 'four by eight', '4x8kg'])(
+    '“%s” is none',
+    (typed) => expect(readArea(typed, 'metric')).toBeUndefined(),
+  );
+
+  it('as sides keeps their order', () => expect(readSides('4x8x2m', 'ft')).toEqual([4, 8, 2]));
 });

@@ -11,7 +11,7 @@ import {
   standsOnIds,
   wallIds,
 } from '@loamwright/science';
-import { readQuantity } from '@loamwright/units';
+import { readQuantity, readSides, unitFor } from '@loamwright/units';
 import type { Answer } from '../answer.ts';
 import {
   allOf,
@@ -26,7 +26,7 @@ import {
   type StuffOptions,
 } from '../blend.ts';
 import { readBook } from '../book.ts';
-import { readBaySize, readMeasurement, readSides } from '../grammar/measurement.ts';
+import { readBaySize, readMeasurement } from '../grammar/measurement.ts';
 import { namesOf } from '../holding.ts';
 import type { Session } from '../session.ts';
 import { withSizes } from '../sizes.ts';
@@ -110,7 +110,7 @@ function readBed(typed: string, depth: string | undefined, { speaker }: Session)
       ? good({ length_m: box.width_m, width_m: box.depth_m, depth_m: box.height_m })
       : unreadable;
   }
-  const [length_m, width_m, ...more] = readSides(typed, speaker.system) ?? [];
+  const [length_m, width_m, ...more] = readSides(typed.slice(0, LONGEST), unitFor('length', speaker.system)) ?? [];
   const isFlat = length_m !== undefined && width_m !== undefined && more.length === 0;
   const howDeep = bad({ code: 'bed-how-deep', path: '', found: typed.slice(0, LONGEST), wanted: '' });
   if (isFlat) {

@@ -1,7 +1,9 @@
+import type { Entered } from '@loamwright/daybook';
 import { bad, good, type Outcome } from '@loamwright/science';
 import {
   type Dimension,
   readQuantity,
+  readSides,
   type ShownAs,
   type TypedQuantity,
   type Unit,
@@ -47,6 +49,11 @@ const examples: Readonly<Record<keyof typeof dimensionOf, (bare: Unit) => string
   liquid: () => '20 L, 5 gal',
 };
 
+/** A measurement as the entry keeps it, in the unit it was typed in. */
+export function enteredOf({ value, unit }: Measured): Entered {
+  return { amount: value, unit: unitTable[unit].symbol };
+}
+
 /** Whether a text begins as a temperature would: `148F`, `-3`, `64,5 °C`. */
 export function looksLikeTemperature(text: string): boolean {
   return readQuantity(text, 'temperature', 'degC') !== undefined;
@@ -61,24 +68,7 @@ export interface BaySize {
 
 /** `1.2x1.2x1m`, `4x4x4 ft`, `1.2m x 120cm x 1m`: width, depth, height; the last unit counts for those that have none. */
 export function readBaySize(text: string, system: UnitSystem): BaySize | undefined {
-  const [width_m, depth_m, height_m, ...more] = readSides(text, system) ?? [];
+  const [width_m, depth_m, height_m, ...more] = readSides(text.slice(0, 60), unitFor('length', system)) ?? [];
   if (width_m === undefined || depth_m === undefined || height_m === undefined || more.length > 0) return undefined;
   return { width_m, depth_m, height_m };
-}
-
-/** Lengths with an x between them, in metres; the last unit counts for those that have none. */
-export function readSides(text: string, system: UnitSystem): readonly number[] | undefined {
-  const parts = text
-    .toLowerCase()
-    .slice(0, 60)
-    .split(/\s*[x×*]\s*/u);
-  const unit = unitOf(parts.at(-1) ?? '') ?? unitFor('length', system);
-  const sides = parts.map((part) => readQuantity(part, 'length', unit)?.si ?? Number.NaN);
-  return parts.length > 1 && sides.every((side) => side > 0) ? sides : undefined;
-}
-
-function unitOf(text: string): Unit | undefined {
-  const word = text.replace(/^[\d.,\s]+/u, '').trim();
-  const found = Object.entries(unitTable).find(([, row]) => row.dimension === 'length' && row.typed.includes(word));
-  return found?.[0] as Unit | undefined;
 }

@@ -1,4 +1,4 @@
-import { convert, readQuantity, type ShownAs, siUnitOf, unitFor, unitTable } from '@loamwright/units';
+import { convert, readArea, readQuantity, type ShownAs, siUnitOf, unitFor, unitTable } from '@loamwright/units';
 import { type ReactNode, useId, useState } from 'react';
 import { useSpeaker } from '../shell/words.tsx';
 
@@ -8,22 +8,32 @@ interface Properties {
   readonly shownAs: ShownAs;
   /** In the SI unit of what is shown (°C for temperatures); null while nothing has been written. */
   readonly value: number | null;
-  /** Called with every figure that can be read, and with null where none can. */
-  readonly onChange: (value: number | null) => void;
+  /** How it was written before, shown in place of the bare figure. */
+  readonly words?: string | undefined;
+  /** Called with every figure that can be read, and with null where none can; `words` is what was written, with its unit. */
+  readonly onChange: (value: number | null, words: string) => void;
   readonly large?: boolean | undefined;
 }
 
-/** One line to write a quantity on: a bare number is in the reader's unit, and "148 F" or "4 ft" is understood too. */
+/** One line to write a quantity on: a bare number is in the reader's unit, and "148 F", "4 ft" or, as an area, "4x8ft" is understood too. */
 export function QuantityField(properties: Properties): ReactNode {
-  const { label, hint, shownAs, value, onChange, large = false } = properties;
+  const { label, hint, shownAs, value, words, onChange, large = false } = properties;
   const speaker = useSpeaker();
   const id = useId();
   const unit = unitFor(shownAs, speaker.system);
   const { dimension, symbol } = unitTable[unit];
-  const [typed, setTyped] = useState(() =>
-    value === null ? '' : String(Number(convert(value, siUnitOf(dimension), unit).toPrecision(4))),
+  const [typed, setTyped] = useState(
+    () => words ?? (value === null ? '' : String(Number(convert(value, siUnitOf(dimension), unit).toPrecision(4)))),
   );
-  const read = readQuantity(typed, dimension, unit);
+  const readIn = (text: string): { readonly si: number; readonly words: string } | undefined => {
+    if (dimension === 'area') {
+      const area = readArea(text, speaker.system);
+      return area === undefined ? undefined : { si: area.m2, words: area.words };
+    }
+    const quantity = readQuantity(text, dimension, unit);
+    return quantity && { si: quantity.si, words: `${quantity.value} ${unitTable[quantity.unit].symbol}` };
+  };
+  const read = readIn(typed);
   const wrong = typed.trim() !== '' && read === undefined;
   return (
     <div className="field">
@@ -34,14 +44,16 @@ export function QuantityField(properties: Properties): ReactNode {
         <input
           id={id}
           className={large ? 'line large' : 'line'}
-          inputMode="decimal"
+          // The keys for numbers have no x for the sides of an area.
+          inputMode={dimension === 'area' ? 'text' : 'decimal'}
           autoComplete="off"
           value={typed}
           aria-invalid={wrong}
           aria-describedby={`${id}-hint`}
           onChange={(event) => {
             setTyped(event.target.value);
-            onChange(readQuantity(event.target.value, dimension, unit)?.si ?? null);
+            const now = readIn(event.target.value);
+            onChange(now?.si ?? null, now?.words ?? '');
           }}
         />
         <span className="unit">{symbol}</span>

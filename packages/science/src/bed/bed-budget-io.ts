@@ -14,6 +14,7 @@ import type { OwnSizes } from '../material/index.ts';
 import { ownSizesSchema, stuffedShape } from '../mix/ingredient.ts';
 import { type Dressing, dressingShape, type Warmth, warmthSchema } from './available-nitrogen-io.ts';
 import { type ClassId, classIds } from './budget-parameters.ts';
+import { bedBounds } from './slips.ts';
 
 /** A crop on the bed this season. */
 export interface BedCrop {
@@ -186,8 +187,7 @@ export interface BedBudget {
   readonly cautions: readonly CautionId[];
 }
 
-const LARGEST_M2 = 100_000;
-const area_m2 = between(positiveQuantity('Area, m².'), 0.01, LARGEST_M2);
+const area_m2 = between(positiveQuantity('Area, m².'), bedBounds.area_m2.least, bedBounds.area_m2.most);
 const rate = z.number().min(0).max(1000).optional();
 const MOST_LINES = 40;
 const MOST_SEASONS = 50;

@@ -77,6 +77,7 @@ export { type Droppings, type DroppingsInput, type DungAnimal, droppings, dungAn
 export { type LimeRate, type LimeRateInput, limeRate, limeStuffs, textureIds } from './lime-rate.ts';
 export { type BasisId, type KindId, kindIds, type WeatherId, weatherIds } from './release.ts';
 export { type ShareOut, type ShareOutInput, shareOut } from './share-out.ts';
+export { areaSlips, bedBounds, depthSlips } from './slips.ts';
 export {
   type SoilFigure,
   type SoilMethod,

@@ -15,6 +15,7 @@ import {
   summarise,
 } from '../estimate/index.ts';
 import { type Crop, cropById } from './crops.ts';
+import { bedBounds } from './slips.ts';
 
 export const textureIds = ['sandy-loam', 'loam', 'clay-loam'] as const;
 export type TextureId = (typeof textureIds)[number];
@@ -224,7 +225,7 @@ export const limeRate: Calculation<LimeRateInput, LimeRate> = {
     equivalent_pct: percentQuantity('Lime value, calcium carbonate equivalent, %.')
       .refine((value) => (typeof value === 'number' ? value : value.p10) >= 1, { params: { wanted: 'at least 1' } })
       .optional(),
-    area_m2: z.number().min(0.01).max(100_000),
+    area_m2: z.number().min(bedBounds.area_m2.least).max(bedBounds.area_m2.most),
     crops: z.array(z.string().min(1)).max(40).optional(),
   }),
   output: z.strictObject({

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { bad, type Calculation, good, type Outcome } from '../catalogue/index.ts';
+import { bedBounds } from './slips.ts';
 
 /** A bed that is to get a share. */
 export interface ShareBed {
@@ -57,7 +58,7 @@ export const shareOut: Calculation<ShareOutInput, ShareOut> = {
       .array(
         z.strictObject({
           name: z.string().min(1).max(120),
-          area_m2: z.number().min(0.01).max(100_000),
+          area_m2: z.number().min(bedBounds.area_m2.least).max(bedBounds.area_m2.most),
           want: z.number().min(0).max(1e9).optional(),
         }),
       )

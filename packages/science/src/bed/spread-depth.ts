@@ -17,6 +17,7 @@ import { countInMeasure, type OwnSizes } from '../material/index.ts';
 import { ownSizesSchema, resolve, type Stuffed, stuffedShape, weigh } from '../mix/ingredient.ts';
 import type { Portion } from '../mix/portion.ts';
 import { releaseParameters } from './release.ts';
+import { bedBounds } from './slips.ts';
 
 export interface SpreadDepthInput extends Stuffed {
   readonly area_m2: Quantity;
@@ -93,7 +94,7 @@ export const spreadDepth: Calculation<SpreadDepthInput, SpreadDepth> = {
     'Takes an area and a depth and tells how much stuff that is, by volume, in measures and by mass, and what it brings: nitrogen, phosphorus and potassium, and how many harvests of vegetables would take the phosphorus off again.',
   input: z.strictObject({
     ...stuffedShape,
-    area_m2: withinArea(between(positiveQuantity('Area, m².'), 0.01, 100_000)),
+    area_m2: withinArea(between(positiveQuantity('Area, m².'), bedBounds.area_m2.least, bedBounds.area_m2.most)),
     depth_m: withinArea(between(positiveQuantity('Depth of the layer, m.'), 0.0005, MOST_DEEP_M)),
     measure: z.string().min(1).optional(),
     ownSizes: ownSizesSchema.optional(),

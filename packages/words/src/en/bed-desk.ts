@@ -27,7 +27,7 @@ export const bedDeskEn = {
   'cli.bed.show': 'Every bed in a line, or one: what it wants, why, and what was done there.',
   'cli.bed.show.bed': 'the bed',
   'cli.bed.set': 'Set up a bed, or alter one.',
-  'cli.bed.set.area': 'its area: 12m2, 100ft2',
+  'cli.bed.set.area': 'its area, or its sides: 12m2, 100ft2, 4x8ft',
   'cli.bed.set.depth': 'how deep it is worked',
   'cli.bed.sow': 'Write down what was sown or planted.',
   'cli.bed.sow.crop': 'the crop',

@@ -33,6 +33,7 @@ export const bedsEn = {
   'bedsPage.new.question': 'What bed is it?',
   'bedsPage.new.name': 'Name',
   'bedsPage.new.area': 'Area',
+  'bedsPage.new.area.hint': 'Or its sides: {sides}.',
   'bedsPage.new.depth': 'Depth that is worked, if you know',
   'bedsPage.new.act': 'Keep the bed',
   'bedsPage.unknown.question': 'Which bed?',

@@ -36,5 +36,8 @@ export const problemsEn = {
   'problem.water-beyond':
     '{found} L at one go is more than anyone pours on a heap: at most {wanted} L. Is it a slip of the pen?',
   'problem.figure-beyond': 'No stuff has {path} of {found}; what would do is {wanted}. Is it a slip of the pen?',
+  'problem.area-beyond':
+    'No bed, and no crop on one, has {found} m²: what would do is {wanted} m². Is it a slip of the pen?',
+  'problem.depth-beyond': 'No bed is worked {found} m deep: what would do is {wanted} m. Is it a slip of the pen?',
   'problem.no-solver': 'The solver is not loaded, so {path} can’t be worked out here; it wants {wanted}.',
 } as const;

@@ -28,6 +28,16 @@ describe('a bed from setting up to harvest', () => {
     expect(await told(['spread', 'compost', '--bed', 'kale'])).toContain('far too much phosphorus');
   });
 
+  it('is told by its sides, and keeps them as they were typed', async () => {
+    await home.run(['bed', 'set', 'Kale', '4x8ft', '--depth', '20cm']);
+    await home.run(['bed', 'set', 'Kale', '--depth', '25cm']);
+    expect(await told(['bed', 'show', 'kale', '--units', 'us'])).toContain('32 ft²');
+    await home.run(['bed', 'sow', 'kale', 'kale', '--area', '1.2x1m']);
+    const taken = (await home.run(['take'])).out;
+    expect(taken).toContain('"entered":{"/area_m2":{"words":"4x8ft"},"/depth_m":{"amount":25,"unit":"cm"}}');
+    expect(taken).toContain('"entered":{"/area_m2":{"words":"1.2x1m"}}');
+  });
+
   it('is altered by its name, and keeps what was not said', async () => {
     await home.run(['bed', 'set', 'Kale', '12m2', '--depth', '20cm']);
     await home.run(['bed', 'set', 'kale', '10m2']);
@@ -40,6 +50,11 @@ describe('a bed from setting up to harvest', () => {
     [['bed', 'set', 'Kale'], 'area is missing'],
     [['bed', 'set', ' ', '3m2'], 'It is not said what'],
     [['bed', 'set', 'Kale', '0m2'], 'can’t be read'],
+    [['bed', 'set', 'Kale', '4x8x2ft'], 'can’t be read'],
+    [['bed', 'set', 'Kale', '0.0001m2'], 'has 0.0001 m²: what would do is 0.01 to 100000 m²'],
+    [['bed', 'set', 'Kale', '4000x2500m'], 'has 10000000 m²'],
+    [['bed', 'set', 'Kale', '12m2', '--depth', '40m'], 'is worked 40 m deep: what would do is 0.02 to 2 m'],
+    [['bed', 'budget', 'kale=0.0001m2'], 'has 0.0001 m²'],
     [['bed', 'sow', 'nowhere', 'kale'], 'There is no bed called'],
     [['bed', 'test'], 'It is not said what'],
     [['bed', 'show', 'nowhere'], 'There is no bed called'],

@@ -1,6 +1,7 @@
 import { cropNamed, seasonOf, stuffed } from '@loamwright/advisor';
-import type { Holding } from '@loamwright/daybook';
+import type { Entered, Holding } from '@loamwright/daybook';
 import {
+  areaSlips,
   type BedCrop,
   type Before,
   bad,
@@ -12,7 +13,7 @@ import {
   type Quantity,
   type SoilTest,
 } from '@loamwright/science';
-import { readQuantity } from '@loamwright/units';
+import { readArea as readTypedArea } from '@loamwright/units';
 import { allOf, readFigure, readOneOf } from '../../blend.ts';
 import { readIngredients } from '../../grammar/ingredient.ts';
 import type { Names } from '../../grammar/names.ts';
@@ -31,11 +32,22 @@ function cut(text: string, at: string): readonly [before: string, after: string 
   return place < 0 ? [text, undefined] : [text.slice(0, place).trim(), text.slice(place + 1).trim()];
 }
 
-/** An area such as `10m2` or `100 ft2`. Problem: `measurement-unreadable`. */
+/**
+ * An area such as `10m2` or `100 ft2`, or its sides, `4x8ft`, in m². Problems: `measurement-unreadable`; `area-beyond` for one that no
+ * bed has.
+ */
 export function readArea(typed: string, path: string, { speaker }: Session): Outcome<number> {
-  const area = readQuantity(typed.slice(0, LONGEST), 'area', speaker.system === 'us' ? 'ft2' : 'm2');
-  if (area !== undefined && area.si > 0) return good(area.si);
-  return bad({ code: 'measurement-unreadable', path, found: typed.slice(0, LONGEST), wanted: '10m2, 100ft2' });
+  const text = typed.slice(0, LONGEST);
+  const area = readTypedArea(text, speaker.system);
+  if (area === undefined || area.m2 <= 0)
+    return bad({ code: 'measurement-unreadable', path, found: text, wanted: '10m2, 100ft2, 4x8ft' });
+  const slips = areaSlips(area.m2, path);
+  return slips.length === 0 ? good(area.m2) : bad(...slips);
+}
+
+/** An area as it was typed, for the entry to keep. */
+export function areaEntered(typed: string, { speaker }: Session): Entered {
+  return { words: readTypedArea(typed.slice(0, LONGEST), speaker.system)?.words ?? typed.slice(0, LONGEST) };
 }
 
 function readCropName(typed: string, path: string, { speaker }: Session): Outcome<string> {

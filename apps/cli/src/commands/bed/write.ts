@@ -7,14 +7,14 @@ import type { Answer } from '../../answer.ts';
 import { allOf } from '../../blend.ts';
 import { type Jotting, readBook } from '../../book.ts';
 import { readIngredients } from '../../grammar/ingredient.ts';
-import { readMeasurement } from '../../grammar/measurement.ts';
+import { enteredOf, readMeasurement } from '../../grammar/measurement.ts';
 import { readPast, type WhenRead } from '../../grammar/when.ts';
 import { namesOf } from '../../holding.ts';
 import { layersOf } from '../../put.ts';
 import { recorded } from '../../recorded.ts';
 import type { Session } from '../../session.ts';
 import { subjectNamed } from '../../subject.ts';
-import { readArea } from './read.ts';
+import { areaEntered, readArea } from './read.ts';
 
 /** What every command takes that writes about a bed. */
 export interface BedWriteOptions {
@@ -61,14 +61,16 @@ export function bedSet(
   return written(options, session, ({ holding, when }) => {
     if (name.trim() === '') return bad({ code: 'nothing-named', path: 'bed', found: '', wanted: '' });
     const known = subjectNamed(holding, 'bed', name);
-    const before = known.ok ? holding.beds.get(known.value)?.setUp.body : undefined;
+    const set = known.ok ? holding.beds.get(known.value)?.setUp : undefined;
+    const before = set?.body;
     const area = typed === undefined ? good(before?.area_m2) : readArea(typed, 'area', session);
     const depth =
       options.depth === undefined
         ? good(undefined)
         : readMeasurement(options.depth, 'depth', '--depth', session.speaker.system);
     if (!area.ok || !depth.ok) return bad(...allOf(area, depth));
-    if (area.value === undefined) return bad({ code: 'missing', path: 'area', found: '', wanted: '12m2, 100ft2' });
+    if (area.value === undefined)
+      return bad({ code: 'missing', path: 'area', found: '', wanted: '12m2, 100ft2, 4x8ft' });
     const body: Bodies['bed-set-up'] = {
       ...before,
       name: before?.name ?? name.trim(),
@@ -76,7 +78,12 @@ export function bedSet(
       ...(depth.value !== undefined && { depth_m: depth.value.si }),
       ...noteOf(options),
     };
-    return good([{ kind: 'bed-set-up', body, about: about(known.ok ? known.value : session.newId()), when }]);
+    const entered = {
+      ...set?.entry.entered,
+      ...(typed !== undefined && { '/area_m2': areaEntered(typed, session) }),
+      ...(depth.value !== undefined && { '/depth_m': enteredOf(depth.value) }),
+    };
+    return good([{ kind: 'bed-set-up', body, about: about(known.ok ? known.value : session.newId()), when, entered }]);
   });
 }
 
@@ -96,7 +103,8 @@ export function bedSow(name: string, crop: string, options: BedSowOptions, sessi
       ...(area.value !== undefined && { area_m2: area.value }),
       ...noteOf(options),
     };
-    return good([{ kind: 'sown', body, about: about(bed.value), when }]);
+    const entered = options.area === undefined ? undefined : { '/area_m2': areaEntered(options.area, session) };
+    return good([{ kind: 'sown', body, about: about(bed.value), when, entered }]);
   });
 }
 

@@ -1,8 +1,7 @@
 import type { Bodies, Entered, Heap, Point, Reading } from '@loamwright/daybook';
 import { epoch_ms } from '@loamwright/daybook';
 import { bad, good, likely, type Outcome, type Problem, type TypedReading } from '@loamwright/science';
-import { unitTable } from '@loamwright/units';
-import { type Measured, readMeasurement } from '../../grammar/measurement.ts';
+import { enteredOf, type Measured, readMeasurement } from '../../grammar/measurement.ts';
 import { oneOf, readSeen } from '../../grammar/seen.ts';
 import type { WhenRead } from '../../grammar/when.ts';
 import type { Session } from '../../session.ts';
@@ -63,10 +62,6 @@ export function readReading(
     Object.entries(all).flatMap(([name, one]) => (one === undefined ? [] : [[`/${name}`, enteredOf(one)]])),
   );
   return good({ body, entered, typed: temp && typedReading(temp, body, heap, when) });
-}
-
-function enteredOf({ value, unit }: Measured): Entered {
-  return { amount: value, unit: unitTable[unit].symbol };
 }
 
 /** What the reading is held against: the last one in the same place, and what was done since. */

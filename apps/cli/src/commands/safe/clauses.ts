@@ -26,7 +26,7 @@ import {
   stuffOf,
   whoseIds,
 } from '@loamwright/science';
-import { type Dimension, readQuantity, unitFor } from '@loamwright/units';
+import { type Dimension, readArea, readQuantity, unitFor } from '@loamwright/units';
 import { z } from 'zod';
 import type { Answer } from '../../answer.ts';
 import { allOf, readOneOf } from '../../blend.ts';
@@ -275,7 +275,7 @@ function readSize(typed: string | undefined, { speaker }: Session): Outcome<Heap
 }
 
 const shownAs = { length: 'length', area: 'area', volume: 'bulkVolume' } as const;
-const examples = { length: '6ft, 2m', area: '8000ft2, 700m2', volume: '40ft3, 1m3' } as const;
+const examples = { length: '6ft, 2m', area: '8000ft2, 700m2, 80x100ft', volume: '40ft3, 1m3' } as const;
 
 function readMeasure(
   typed: string | undefined,
@@ -284,9 +284,13 @@ function readMeasure(
   { speaker }: Session,
 ): Outcome<number | undefined> {
   if (typed === undefined) return good(undefined);
-  const read = readQuantity(typed.slice(0, LONGEST), dimension, unitFor(shownAs[dimension], speaker.system));
-  return read !== undefined && read.si >= 0
-    ? good(read.si)
+  const text = typed.slice(0, LONGEST);
+  const si =
+    dimension === 'area'
+      ? readArea(text, speaker.system)?.m2
+      : readQuantity(text, dimension, unitFor(shownAs[dimension], speaker.system))?.si;
+  return si !== undefined && si >= 0
+    ? good(si)
     : bad({ code: 'measurement-unreadable', path, found: typed.slice(0, LONGEST), wanted: examples[dimension] });
 }
 

@@ -204,17 +204,7 @@ function layer(
 
 /** `--area 80x15ft`, `--area 12m2`, or that of a bed. Problems: `measurement-unreadable`, `no-such-bed`. */
 function readBedArea({ area, bed }: SpreadOptions, holding: Holding, session: Session): Outcome<unknown> {
-  if (area !== undefined) {
-    const sides = /^([\d.,]+)\s*x\s*([\d.,]+)\s*([a-z'"]+)$/iu.exec(area.trim());
-    if (sides === null) return readArea(area, '--area', session);
-    const [, length = '', width = '', unit = ''] = sides;
-    const read = [length, width].map((side) =>
-      readMeasurement(side + unit, 'length', '--area', session.speaker.system),
-    );
-    const problems = allOf(...read);
-    if (problems.length > 0) return bad(...problems);
-    return good(read.reduce((product, one) => product * (one.ok ? one.value.si : Number.NaN), 1));
-  }
+  if (area !== undefined) return readArea(area, '--area', session);
   if (bed === undefined)
     return bad({ code: 'measurement-unreadable', path: '--area', found: '', wanted: '12m2, 80x15ft' });
   const id = subjectNamed(holding, 'bed', bed);

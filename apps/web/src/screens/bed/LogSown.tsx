@@ -13,7 +13,10 @@ import { aboutBed } from './moment.ts';
 export function LogSown({ bed }: { readonly bed: Bed }): ReactNode {
   const speaker = useSpeaker();
   const [crop, setCrop] = useState('');
-  const [area_m2, setArea] = useState<number | null>(null);
+  const [{ area_m2, words }, setArea] = useState<{ area_m2: number | null; words: string }>({
+    area_m2: null,
+    words: '',
+  });
   return (
     <WritePage
       then={to('bed', bed.id)}
@@ -27,6 +30,7 @@ export function LogSown({ bed }: { readonly bed: Bed }): ReactNode {
           about: aboutBed(bed.id),
           happened,
           body: { crop: name, ...(area_m2 !== null && { area_m2 }) },
+          ...(area_m2 !== null && { entered: { '/area_m2': { words } } }),
         };
       }}
     >
@@ -36,7 +40,7 @@ export function LogSown({ bed }: { readonly bed: Bed }): ReactNode {
         hint={speaker.say('bedPage.sown.area.hint')}
         shownAs="area"
         value={area_m2}
-        onChange={setArea}
+        onChange={(value, typed) => setArea({ area_m2: value, words: typed })}
       />
     </WritePage>
   );

@@ -1,5 +1,5 @@
 import '@loamwright/words/later';
-import type { Bed } from '@loamwright/daybook';
+import type { Bed, Entered } from '@loamwright/daybook';
 import { likely } from '@loamwright/science';
 import { type ReactNode, useState } from 'react';
 import { v7 } from 'uuid';
@@ -9,21 +9,38 @@ import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import { aboutBed } from './moment.ts';
 
+/** A quantity, and how it was written. */
+interface Written {
+  readonly value: number | null;
+  readonly entered: Entered | undefined;
+}
+
+function enteredOf(pointer: string, { entered }: Written): Readonly<Record<string, Entered>> {
+  return entered === undefined ? {} : { [pointer]: entered };
+}
+
 /** A bed set up, or changed: its name, its area and how deep it is worked. */
 export default function SetUpBed({ bed }: { readonly bed?: Bed | undefined }): ReactNode {
   const speaker = useSpeaker();
   const before = bed?.setUp.body;
   const [id] = useState(() => bed?.id ?? v7());
   const [name, setName] = useState(before?.name ?? '');
-  const [area_m2, setArea] = useState(before === undefined ? null : likely(before.area_m2));
-  const [depth_m, setDepth] = useState(before?.depth_m === undefined ? null : likely(before.depth_m));
+  const [area, setArea] = useState<Written>({
+    value: before === undefined ? null : likely(before.area_m2),
+    entered: bed?.setUp.entry.entered?.['/area_m2'],
+  });
+  const [depth, setDepth] = useState<Written>({
+    value: before?.depth_m === undefined ? null : likely(before.depth_m),
+    entered: bed?.setUp.entry.entered?.['/depth_m'],
+  });
+  const deep_m = depth.value ?? 0;
   return (
     <WritePage
       then={to('bed', id)}
       question={speaker.say('bedsPage.new.question')}
       act={speaker.say('bedsPage.new.act')}
       thing={(happened) =>
-        name.trim() === '' || area_m2 === null || area_m2 <= 0
+        name.trim() === '' || area.value === null || area.value <= 0
           ? null
           : {
               kind: 'bed-set-up',
@@ -31,9 +48,13 @@ export default function SetUpBed({ bed }: { readonly bed?: Bed | undefined }): R
               happened,
               body: {
                 name: name.trim(),
-                area_m2,
-                ...(depth_m !== null && depth_m > 0 && { depth_m }),
+                area_m2: area.value,
+                ...(deep_m > 0 && { depth_m: deep_m }),
                 ...(before?.note !== undefined && { note: before.note }),
+              },
+              entered: {
+                ...enteredOf('/area_m2', area),
+                ...(deep_m > 0 && enteredOf('/depth_m', depth)),
               },
             }
       }
@@ -42,8 +63,23 @@ export default function SetUpBed({ bed }: { readonly bed?: Bed | undefined }): R
         <span className="label">{speaker.say('bedsPage.new.name')}</span>
         <input className="line" value={name} maxLength={120} onChange={(event) => setName(event.target.value)} />
       </label>
-      <QuantityField label={speaker.say('bedsPage.new.area')} shownAs="area" value={area_m2} onChange={setArea} />
-      <QuantityField label={speaker.say('bedsPage.new.depth')} shownAs="depth" value={depth_m} onChange={setDepth} />
+      <QuantityField
+        label={speaker.say('bedsPage.new.area')}
+        hint={speaker.say('bedsPage.new.area.hint', {
+          sides: speaker.system === 'us' ? '4x8ft' : '1.2x2.4m',
+        })}
+        shownAs="area"
+        value={area.value}
+        words={area.entered?.words}
+        onChange={(value, words) => setArea({ value, entered: { words } })}
+      />
+      <QuantityField
+        label={speaker.say('bedsPage.new.depth')}
+        shownAs="depth"
+        value={depth.value}
+        words={depth.entered?.words}
+        onChange={(value, words) => setDepth({ value, entered: { words } })}
+      />
     </WritePage>
   );
 }

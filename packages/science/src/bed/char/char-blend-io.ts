@@ -8,6 +8,7 @@ import {
   positiveQuantity,
   type Quantity,
 } from '../../estimate/index.ts';
+import { bedBounds } from '../slips.ts';
 import { type CharSoil, charSoils } from './parameters.ts';
 
 /** A bed that gets charcoal, or a mix of so many litres; one of them. */
@@ -90,7 +91,7 @@ export const charBlendInputSchema: z.ZodType<CharBlendInput> = z
     charcoal_L: between(positiveQuantity('Charcoal there is, loose, L.'), 0.01, 1_000_000).optional(),
     bed: z
       .strictObject({
-        area_m2: z.number().min(0.01).max(100_000),
+        area_m2: z.number().min(bedBounds.area_m2.least).max(bedBounds.area_m2.most),
         depth_m: z.number().min(0.02).max(1).optional().meta({ description: 'How deep it is worked in.' }),
       })
       .optional(),

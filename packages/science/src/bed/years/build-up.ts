@@ -15,6 +15,7 @@ import { ownSizesSchema } from '../../mix/ingredient.ts';
 import { budgetParameters, type ClassId, classIds } from '../budget-parameters.ts';
 import { allCrops } from '../crops.ts';
 import { releaseParameters } from '../release.ts';
+import { bedBounds } from '../slips.ts';
 import { takenBy, type YearlyCrop, yearlyCropsSchema } from './harvests.ts';
 import { planSchema, weighPlan, type Yearly } from './yearly-plan.ts';
 
@@ -133,7 +134,7 @@ export const buildUp: Calculation<BuildUpInput, BuildUp> = {
   summary:
     'What goes on a bed every year and what is harvested go in; out comes the phosphorus (P₂O₅) and potassium (K₂O) brought less what harvests take, in kilograms and in years of harvests, and what to do by the class of a soil test. No figure of a soil test is foretold: how far a kilogram moves one is not published for beds.',
   input: z.strictObject({
-    area_m2: z.number().min(0.01).max(100_000),
+    area_m2: z.number().min(bedBounds.area_m2.least).max(bedBounds.area_m2.most),
     plan: planSchema,
     crops: yearlyCropsSchema,
     years: z.int().min(1).max(LONGEST_YEARS).optional().meta({ description: 'Years ahead; 10 if not said.' }),

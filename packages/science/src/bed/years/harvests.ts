@@ -4,6 +4,7 @@ import { between, type Draws, drawsOf, positive, positiveQuantity, type Quantity
 import { nearest } from '../../material/index.ts';
 import { harvestOf, removalOf } from '../crop-need.ts';
 import { allCrops, cropById } from '../crops.ts';
+import { bedBounds } from '../slips.ts';
 
 /** A crop that is harvested every year. */
 export interface YearlyCrop {
@@ -19,7 +20,7 @@ export const yearlyCropsSchema: z.ZodType<readonly YearlyCrop[]> = z
   .array(
     z.strictObject({
       crop: z.string().min(1),
-      area_m2: between(positiveQuantity('Area of the crop.'), 0.01, 100_000),
+      area_m2: between(positiveQuantity('Area of the crop.'), bedBounds.area_m2.least, bedBounds.area_m2.most),
       yield_kgPerM2: between(positiveQuantity('Harvest on each square metre.'), 0, 100).optional(),
     }),
   )

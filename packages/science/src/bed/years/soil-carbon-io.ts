@@ -11,6 +11,7 @@ import {
 } from '../../estimate/index.ts';
 import type { OwnSizes } from '../../material/index.ts';
 import { ownSizesSchema } from '../../mix/ingredient.ts';
+import { bedBounds } from '../slips.ts';
 import { type SoilTextureId, soilTextureIds } from './carbon-parameters.ts';
 import { planSchema, type Yearly } from './yearly-plan.ts';
 
@@ -78,7 +79,7 @@ const LONGEST_YEARS = 50;
 const MOST_PCT = 20;
 
 export const soilCarbonInputSchema: z.ZodType<SoilCarbonInput> = z.strictObject({
-  area_m2: z.number().min(0.01).max(100_000),
+  area_m2: z.number().min(bedBounds.area_m2.least).max(bedBounds.area_m2.most),
   plan: planSchema,
   depth_m: z.number().min(0.05).max(1).optional().meta({ description: 'Depth of soil looked at; 0.25 if not said.' }),
   texture: z.enum(soilTextureIds).optional(),
