@@ -1,10 +1,31 @@
+import type { Holding } from '@loamwright/daybook';
 import { bad, good, type Outcome, type Problem } from '@loamwright/science';
 import { readQuantity } from '@loamwright/units';
+import { readBook } from './book.ts';
 import type { Names } from './grammar/names.ts';
+import { namesOf } from './holding.ts';
 import type { Session } from './session.ts';
 import { writeSettings } from './settings.ts';
 
 const LITRES_PER_M3 = 1000;
+
+/** The daybook as a command begins with it, and the session with the grower's own sizes in it. */
+interface Opened {
+  readonly holding: Holding;
+  readonly session: Session;
+}
+
+/** Opens the daybook and takes the sizes that were typed (`--size bucket=14L`). Problems: those of both. */
+export async function openWithSizes(
+  { size = [] }: { readonly size?: readonly string[] | undefined },
+  before: Session,
+): Promise<Outcome<Opened>> {
+  const book = await readBook(before);
+  if (!book.ok) return book;
+  const { holding } = book.value;
+  const session = withSizes(size, namesOf(before, holding), before);
+  return session.ok ? good({ holding, session: session.value }) : session;
+}
 
 /**
  * Reads the grower's own sizes (`bucket=14L`, `"blue tub=60L"`) and remembers them. A name that no measure has becomes a
@@ -12,7 +33,7 @@ const LITRES_PER_M3 = 1000;
  *
  * Problem: `size-unreadable`.
  */
-export function withSizes(typed: readonly string[], names: Names, session: Session): Outcome<Session> {
+function withSizes(typed: readonly string[], names: Names, session: Session): Outcome<Session> {
   if (typed.length === 0) return good(session);
   const read = typed.map((text) => readSize(text, names));
   const problems: readonly Problem[] = read.flatMap((one) => (one.ok ? [] : one.problems));

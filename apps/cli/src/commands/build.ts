@@ -16,7 +16,6 @@ import {
 } from '@loamwright/science';
 import type { Answer } from '../answer.ts';
 import { type BayMeant, bayMeant } from '../bay.ts';
-import { readBook } from '../book.ts';
 import { cardText } from '../card.ts';
 import { tellDay } from '../dates.ts';
 import { readIngredients } from '../grammar/ingredient.ts';
@@ -27,7 +26,7 @@ import { type LastMix, lastMix, type Mixed } from '../mixed.ts';
 import { cardLine, weighingOf } from '../put.ts';
 import { recorded } from '../recorded.ts';
 import type { Session } from '../session.ts';
-import { withSizes } from '../sizes.ts';
+import { openWithSizes } from '../sizes.ts';
 
 export interface BuildOptions {
   readonly name?: string | undefined;
@@ -59,12 +58,9 @@ export async function build(
 ): Promise<Outcome<Answer>> {
   const when = readPast(options.when ?? 'now', before.now(), before.zone);
   if (!when.ok) return when;
-  const book = await readBook(before);
-  if (!book.ok) return book;
-  const { holding } = book.value;
-  const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
-  if (!sized.ok) return sized;
-  const session = sized.value;
+  const opened = await openWithSizes(options, before);
+  if (!opened.ok) return opened;
+  const { holding, session } = opened.value;
   if (typed.length > 0 && options.aim !== undefined) {
     return bad({ code: 'aim-with-stuff', path: '--aim', found: options.aim, wanted: '' });
   }

@@ -25,11 +25,10 @@ import {
   reportText,
   type StuffOptions,
 } from '../blend.ts';
-import { readBook } from '../book.ts';
 import { readBaySize, readMeasurement } from '../grammar/measurement.ts';
 import { namesOf } from '../holding.ts';
 import type { Session } from '../session.ts';
-import { withSizes } from '../sizes.ts';
+import { openWithSizes } from '../sizes.ts';
 
 export interface FillBedOptions extends CompostOptions, StuffOptions {
   readonly depth?: string | undefined;
@@ -42,12 +41,9 @@ export interface FillBedOptions extends CompostOptions, StuffOptions {
 
 /** `loamwright fill-bed`: what fills a raised bed, what it weighs, and what it will want next year. */
 export async function fillBed(typed: string, options: FillBedOptions, before: Session): Promise<Outcome<Answer>> {
-  const book = await readBook(before);
-  if (!book.ok) return book;
-  const { holding } = book.value;
-  const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
-  if (!sized.ok) return sized;
-  const session = sized.value;
+  const opened = await openWithSizes(options, before);
+  if (!opened.ok) return opened;
+  const { holding, session } = opened.value;
   const names = namesOf(session, holding);
   const bed = readBed(typed, options.depth, session);
   const beds = options.beds === undefined ? good(undefined) : readFigure(options.beds, '--beds');

@@ -28,13 +28,12 @@ import {
 import type { Saying, Speaker } from '@loamwright/words';
 import type { Answer } from '../answer.ts';
 import { type BayMeant, bayMeant } from '../bay.ts';
-import { readBook } from '../book.ts';
 import { type IngredientRead, readIngredients } from '../grammar/ingredient.ts';
 import { readMeasurement } from '../grammar/measurement.ts';
 import { namesOf } from '../holding.ts';
 import { type Mixed, rememberMix, STAND_IN_BAY } from '../mixed.ts';
 import type { Session } from '../session.ts';
-import { withSizes } from '../sizes.ts';
+import { openWithSizes } from '../sizes.ts';
 import { loadSolver } from '../solver.ts';
 import { page } from '../text.ts';
 import { cautionText } from './heap.ts';
@@ -53,12 +52,9 @@ export interface MixOptions {
 
 /** `loamwright mix`: what to build from what is on hand; with `--exact`, what exactly these amounts are. */
 export async function mix(typed: readonly string[], options: MixOptions, before: Session): Promise<Outcome<Answer>> {
-  const book = await readBook(before);
-  if (!book.ok) return book;
-  const { holding } = book.value;
-  const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
-  if (!sized.ok) return sized;
-  const session = sized.value;
+  const opened = await openWithSizes(options, before);
+  if (!opened.ok) return opened;
+  const { holding, session } = opened.value;
   if (typed.length === 0) return bad({ code: 'nothing-named', path: 'mix', found: '', wanted: '' });
   const ingredients = readIngredients(typed, namesOf(session, holding));
   const bay: Outcome<BayMeant> = options.bay === undefined ? good({}) : bayMeant(options.bay, holding, session);

@@ -11,11 +11,10 @@ import {
   waterToAdd,
 } from '@loamwright/science';
 import type { Answer } from '../answer.ts';
-import { readBook } from '../book.ts';
 import { readIngredients } from '../grammar/ingredient.ts';
 import { namesOf } from '../holding.ts';
 import type { Session } from '../session.ts';
-import { withSizes } from '../sizes.ts';
+import { openWithSizes } from '../sizes.ts';
 import { page } from '../text.ts';
 import { cautionText } from './heap.ts';
 
@@ -29,12 +28,9 @@ export async function needs(
   options: NeedsOptions,
   before: Session,
 ): Promise<Outcome<Answer>> {
-  const book = await readBook(before);
-  if (!book.ok) return book;
-  const { holding } = book.value;
-  const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
-  if (!sized.ok) return sized;
-  const session = sized.value;
+  const opened = await openWithSizes(options, before);
+  if (!opened.ok) return opened;
+  const { holding, session } = opened.value;
   if (typed.length === 0) return bad({ code: 'nothing-named', path: 'needs', found: '', wanted: '' });
   const read = readIngredients(typed, namesOf(session, holding));
   if (!read.ok) return read;

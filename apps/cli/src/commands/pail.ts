@@ -12,7 +12,7 @@ import {
 import type { Saying } from '@loamwright/words';
 import type { Answer } from '../answer.ts';
 import { type BayMeant, bayMeant } from '../bay.ts';
-import { type Jotting, readBook } from '../book.ts';
+import type { Jotting } from '../book.ts';
 import { type IngredientRead, readIngredients } from '../grammar/ingredient.ts';
 import { readSeen, type SeenTyped } from '../grammar/seen.ts';
 import { readPast } from '../grammar/when.ts';
@@ -20,7 +20,7 @@ import { namesOf } from '../holding.ts';
 import { layersOf, weighingOf } from '../put.ts';
 import { recorded } from '../recorded.ts';
 import type { Session } from '../session.ts';
-import { withSizes } from '../sizes.ts';
+import { openWithSizes } from '../sizes.ts';
 import { subjectNamed } from '../subject.ts';
 import { page } from '../text.ts';
 import { cautionText } from './heap.ts';
@@ -43,12 +43,9 @@ export interface PailOptions extends SeenTyped {
 
 /** `loamwright pail`: what goes with a pail, and the bin after it; with `--log`, the feed written down with its cover. */
 export async function pail(typed: readonly string[], options: PailOptions, before: Session): Promise<Outcome<Answer>> {
-  const book = await readBook(before);
-  if (!book.ok) return book;
-  const { holding } = book.value;
-  const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
-  if (!sized.ok) return sized;
-  const session = sized.value;
+  const opened = await openWithSizes(options, before);
+  if (!opened.ok) return opened;
+  const { holding, session } = opened.value;
   if (typed.length === 0) return bad({ code: 'nothing-named', path: 'pail', found: '', wanted: '' });
   const read = readAll(typed, options, holding, session);
   if (!read.ok) return read;

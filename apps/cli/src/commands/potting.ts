@@ -25,10 +25,9 @@ import {
   reportText,
   type StuffOptions,
 } from '../blend.ts';
-import { readBook } from '../book.ts';
 import { namesOf } from '../holding.ts';
 import type { Session } from '../session.ts';
-import { withSizes } from '../sizes.ts';
+import { openWithSizes } from '../sizes.ts';
 
 export interface PottingOptions extends CompostOptions, StuffOptions {
   readonly recipe?: string | undefined;
@@ -42,12 +41,9 @@ export async function potting(
   options: PottingOptions,
   before: Session,
 ): Promise<Outcome<Answer>> {
-  const book = await readBook(before);
-  if (!book.ok) return book;
-  const { holding } = book.value;
-  const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
-  if (!sized.ok) return sized;
-  const session = sized.value;
+  const opened = await openWithSizes(options, before);
+  if (!opened.ok) return opened;
+  const { holding, session } = opened.value;
   const names = namesOf(session, holding);
   const meant = readOneOf(use, useIds, 'potting');
   const wanted = pots.map((text) => readPots(text, session));

@@ -14,11 +14,10 @@ import {
 import type { Saying } from '@loamwright/words';
 import type { Answer } from '../../answer.ts';
 import { allOf, readFigure, readOneOf } from '../../blend.ts';
-import { readBook } from '../../book.ts';
 import { readIngredients } from '../../grammar/ingredient.ts';
 import { namesOf } from '../../holding.ts';
 import type { Session } from '../../session.ts';
-import { withSizes } from '../../sizes.ts';
+import { openWithSizes } from '../../sizes.ts';
 import { page } from '../../text.ts';
 import { cautionText } from '../heap.ts';
 import { readSeason } from './budget.ts';
@@ -41,12 +40,9 @@ export async function bedBalance(
   options: BedBalanceOptions,
   before: Session,
 ): Promise<Outcome<Answer>> {
-  const book = await readBook(before);
-  if (!book.ok) return book;
-  const { holding } = book.value;
-  const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
-  if (!sized.ok) return sized;
-  const session = sized.value;
+  const opened = await openWithSizes(options, before);
+  if (!opened.ok) return opened;
+  const { holding, session } = opened.value;
   if (typed.length === 0 && options.straight === undefined) return ofYear(options, holding, session);
   const names = namesOf(session, holding);
   const heaped = readIngredients(typed, names);

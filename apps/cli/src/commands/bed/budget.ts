@@ -14,11 +14,10 @@ import {
 import type { Saying } from '@loamwright/words';
 import type { Answer } from '../../answer.ts';
 import { allOf, readFigure, readOneOf } from '../../blend.ts';
-import { readBook } from '../../book.ts';
 import { readMeasurement } from '../../grammar/measurement.ts';
 import { namesOf } from '../../holding.ts';
 import type { Session } from '../../session.ts';
-import { withSizes } from '../../sizes.ts';
+import { openWithSizes } from '../../sizes.ts';
 import { subjectNamed } from '../../subject.ts';
 import { page } from '../../text.ts';
 import { cautionText } from '../heap.ts';
@@ -49,12 +48,9 @@ export async function bedBudgetCommand(
   options: BedBudgetOptions,
   before: Session,
 ): Promise<Outcome<Answer>> {
-  const book = await readBook(before);
-  if (!book.ok) return book;
-  const { holding } = book.value;
-  const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
-  if (!sized.ok) return sized;
-  const session = sized.value;
+  const opened = await openWithSizes(options, before);
+  if (!opened.ok) return opened;
+  const { holding, session } = opened.value;
   const asked = readAsked(typed, options, holding, session);
   if (!asked.ok) return asked;
   const input = check(bedBudget.input, asked.value.input);

@@ -18,12 +18,11 @@ import {
 import type { Saying } from '@loamwright/words';
 import type { Answer } from '../../answer.ts';
 import { allOf, readFigure, readOneOf } from '../../blend.ts';
-import { readBook } from '../../book.ts';
 import { readIngredients } from '../../grammar/ingredient.ts';
 import { readMeasurement } from '../../grammar/measurement.ts';
 import { namesOf } from '../../holding.ts';
 import type { Session } from '../../session.ts';
-import { withSizes } from '../../sizes.ts';
+import { openWithSizes } from '../../sizes.ts';
 import { page } from '../../text.ts';
 import { cautionText } from '../heap.ts';
 import { readArea, readCrops, readSoil } from './read.ts';
@@ -47,12 +46,10 @@ export async function bedYears(
   options: BedYearsOptions,
   before: Session,
 ): Promise<Outcome<Answer>> {
-  const book = await readBook(before);
-  if (!book.ok) return book;
-  const sized = withSizes(options.size ?? [], namesOf(before, book.value.holding), before);
-  if (!sized.ok) return sized;
-  const session = sized.value;
-  const asked = readAsked(typed, options, book.value.holding, session);
+  const opened = await openWithSizes(options, before);
+  if (!opened.ok) return opened;
+  const { holding, session } = opened.value;
+  const asked = readAsked(typed, options, holding, session);
   if (!asked.ok) return asked;
   const carbonInput = check<SoilCarbonInput>(soilCarbon.input, asked.value.carbon);
   const upInput = check<BuildUpInput>(buildUp.input, asked.value.up);

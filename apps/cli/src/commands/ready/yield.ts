@@ -12,12 +12,11 @@ import {
 } from '@loamwright/science';
 import type { Answer } from '../../answer.ts';
 import { allOf, readFigure, readMeasure, readOneOf } from '../../blend.ts';
-import { readBook } from '../../book.ts';
 import { readIngredients } from '../../grammar/ingredient.ts';
 import { readMeasurement } from '../../grammar/measurement.ts';
 import { namesOf } from '../../holding.ts';
 import type { Session } from '../../session.ts';
-import { withSizes } from '../../sizes.ts';
+import { openWithSizes } from '../../sizes.ts';
 import { subjectNamed } from '../../subject.ts';
 import { page } from '../../text.ts';
 import { cautionText } from '../heap.ts';
@@ -42,12 +41,9 @@ export async function yieldOf(
   options: YieldOptions,
   before: Session,
 ): Promise<Outcome<Answer>> {
-  const book = await readBook(before);
-  if (!book.ok) return book;
-  const { holding } = book.value;
-  const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
-  if (!sized.ok) return sized;
-  const session = sized.value;
+  const opened = await openWithSizes(options, before);
+  if (!opened.ok) return opened;
+  const { holding, session } = opened.value;
   const known = options.heap === undefined ? stuffOf(typed, holding, session) : heapOf(options.heap, holding, session);
   const told = readTold(options, holding, session);
   if (!known.ok || !told.ok) return bad(...allOf(known, told));

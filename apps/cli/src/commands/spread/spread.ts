@@ -19,13 +19,12 @@ import {
 import type { Saying } from '@loamwright/words';
 import type { Answer } from '../../answer.ts';
 import { allOf, readFigure, readMeasure, readOneOf } from '../../blend.ts';
-import { readBook } from '../../book.ts';
 import { materialNamed, readIngredients } from '../../grammar/ingredient.ts';
 import { readMeasurement } from '../../grammar/measurement.ts';
 import type { Names } from '../../grammar/names.ts';
 import { namesOf } from '../../holding.ts';
 import type { Session } from '../../session.ts';
-import { withSizes } from '../../sizes.ts';
+import { openWithSizes } from '../../sizes.ts';
 import { loadSolver } from '../../solver.ts';
 import { subjectNamed } from '../../subject.ts';
 import { page } from '../../text.ts';
@@ -51,12 +50,9 @@ export async function spread(
   options: SpreadOptions,
   before: Session,
 ): Promise<Outcome<Answer>> {
-  const book = await readBook(before);
-  if (!book.ok) return book;
-  const { holding } = book.value;
-  const sized = withSizes(options.size ?? [], namesOf(before, holding), before);
-  if (!sized.ok) return sized;
-  const session = sized.value;
+  const opened = await openWithSizes(options, before);
+  if (!opened.ok) return opened;
+  const { holding, session } = opened.value;
   if (options.heap !== undefined) return spreadHeap(options.heap, options, holding, session);
   if (options.over !== undefined) return shared(options.over, options, holding, session);
   if (options.deep !== undefined) return layer(typed, options.deep, options, holding, session);
