@@ -80,10 +80,10 @@ describe('the beds', () => {
     await act(page, 'Write it down as spread');
     await page.getByRole('link', { name: 'Beds' }).click();
     await page.getByRole('link', { name: /Kale/u }).click();
-    await page.getByText('75 % of Spring heap spread on Kale.').waitFor();
+    await page.getByText('3 barrows of Spring heap spread on Kale.').waitFor();
     await page.goBack();
     await page.getByRole('link', { name: /Leeks/u }).click();
-    await page.getByText('100 % of Spring heap spread on Leeks.').waitFor();
+    await page.getByText('1 barrow of Spring heap spread on Leeks.').waitFor();
     expect(errors.filter((error) => !error.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
     await close();
   });

@@ -8,7 +8,7 @@ import { figureSaying } from './material-words.ts';
 import { bayName, bedName, heapName, materialName, someOf } from './names.ts';
 import { quantitiesOf } from './own-stuff.ts';
 import { ripenessWords } from './ripe-kept.ts';
-import { area, liquid, mass, say, sayOf, temperature } from './saying.ts';
+import { area, bulk, liquid, mass, say, sayOf, temperature } from './saying.ts';
 import { massAsTyped, stuffOf, typedAmount } from './typed.ts';
 
 type Teller<Id extends KindId> = (told: Told<Id>, holding: Holding) => Saying;
@@ -98,7 +98,17 @@ const tellers: { readonly [Id in KindId]: Teller<Id> } = {
   spread: ({ subject, body, entry }, holding) => {
     const bed = bedName(holding, subject);
     if (body.of.type === 'heap') {
-      return say('advisor.book.spread-heap', { pct: percent(body.of.share), heap: heapName(holding, body.of.id), bed });
+      const places = { heap: heapName(holding, body.of.id), bed };
+      const { volume_m3 } = body;
+      if (volume_m3 === undefined) {
+        const { share } = body.of;
+        return share === 1
+          ? say('advisor.book.spread-rest', places)
+          : say('advisor.book.spread-share', { ...places, pct: percent(share) });
+      }
+      const typed = entry.entered?.['/volume_m3'];
+      const amount = typed === undefined ? bulk(volume_m3) : typedAmount(typed);
+      return say('advisor.book.spread-heap', { ...places, amount });
     }
     const amount = massAsTyped(entry, '/of/mass_kg', body.of.mass_kg);
     return say('advisor.book.spread-material', { stuff: someOf(holding, body.of.id, amount), bed });

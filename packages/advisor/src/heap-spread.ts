@@ -1,20 +1,9 @@
-import type { Bed, Bodies, Heap, Holding } from '@loamwright/daybook';
-import {
-  bad,
-  bedBudget,
-  good,
-  knownMaterial,
-  type Needs,
-  type Outcome,
-  type OwnSizes,
-  type PutOn,
-  shareOut,
-  sizeAmount,
-  summarise,
-} from '@loamwright/science';
+import type { Bed, Bodies, Entered, Heap, Holding } from '@loamwright/daybook';
+import { bad, bedBudget, good, type Outcome, type OwnSizes, type PutOn, shareOut } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
 import { compostOf } from './bed-records.ts';
 import { type BedMoment, bedArea_m2, bedReckoned } from './bed-report.ts';
+import { measureVolume_m3 } from './measure-volume.ts';
 import { measured } from './measured.ts';
 import { depth, say } from './saying.ts';
 
@@ -103,13 +92,6 @@ export function heapSpread(asked: HeapSpreadAsked, holding: Holding, moment: Bed
   return good({ answer: say('share.answer', { beds: shares.map(({ said }) => said) }), shares });
 }
 
-function measureVolume_m3(measure: string, ownSizes: OwnSizes | undefined, { draws }: Needs): Outcome<number> {
-  const material = knownMaterial('finished-compost');
-  if (material === undefined) throw new RangeError('the tables have finished compost');
-  const sized = sizeAmount({ measure, count: 1 }, { draws, material, name: 'spread', ownSizes, path: 'measure' });
-  return sized.ok ? good(summarise(sized.value.volume_m3).p50) : sized;
-}
-
 /** More than twice the nitrogen it wants, or any on soil that has far too much phosphorus. */
 function isTooMuch(bed: Bed, put: PutOn, holding: Holding, moment: BedMoment): boolean {
   const before = bedReckoned(bed, holding, moment);
@@ -125,13 +107,21 @@ function isTooMuch(bed: Bed, put: PutOn, holding: Holding, moment: BedMoment): b
  * then, so that the last one of a whole heap takes all that is left, and what is not carried stays.
  */
 export function spreadsOf(
-  { heap, workedIn, measures }: HeapSpreadAsked,
+  { heap, workedIn, measure, measures }: HeapSpreadAsked,
   shares: readonly BedShare[],
-): readonly { readonly bed: string; readonly body: Bodies['spread'] }[] {
+): readonly {
+  readonly bed: string;
+  readonly body: Bodies['spread'];
+  readonly entered: Readonly<Record<string, Entered>>;
+}[] {
   let left = measures;
   return shares.map(({ bed, count, volume_m3 }) => {
     const share = count / left;
     left -= count;
-    return { bed, body: { of: { type: 'heap', id: heap.id, share }, volume_m3, workedIn } };
+    return {
+      bed,
+      body: { of: { type: 'heap', id: heap.id, share }, volume_m3, workedIn },
+      entered: { '/volume_m3': { amount: count, unit: measure } },
+    };
   });
 }

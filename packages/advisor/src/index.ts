@@ -31,6 +31,7 @@ export { type CropFound, cropNamed, cropToKeep } from './crop-names.ts';
 export { dayWords } from './day-words.ts';
 export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
 export { entrySaying } from './entry-saying.ts';
+export { heapLeft, isPartlyGone, type LeftAsked, leftSaying } from './heap-left.ts';
 export { heapLog, methodOf } from './heap-log.ts';
 export {
   type HeapReport,

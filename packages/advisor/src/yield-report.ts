@@ -65,7 +65,7 @@ const ranged = (figure: Figure): Figure => ({ ...figure, asRange: true });
 function pastHeaps(holding: Holding, but?: string): readonly PastHeap[] {
   return [...holding.heaps.values()].flatMap((heap) => {
     const built_m3 = builtVolume_m3(heap);
-    const ready_m3 = readyVolume_m3(heap);
+    const ready_m3 = heap.wentTo.length > 0 ? wholeReady_m3(heap) : readyVolume_m3(heap);
     return heap.id !== but && built_m3 !== undefined && ready_m3 !== undefined && ready_m3 < built_m3
       ? [{ built_m3, ready_m3 }]
       : [];
@@ -80,27 +80,35 @@ function builtVolume_m3({ built, acts }: Heap): number | undefined {
 }
 
 /** The volume with which a heap was last called ready. */
-function readyVolume_m3({ acts }: Heap): number | undefined {
+function readyVolume_m3({ acts }: Pick<Heap, 'acts'>): number | undefined {
   const volume = acts.findLast((act) => act.kind === 'finished')?.body;
   return volume !== undefined && 'volume_m3' in volume && volume.volume_m3 !== undefined
     ? likely(volume.volume_m3)
     : undefined;
 }
 
+/** The volume with which a heap was called ready before anything was taken of it. */
+function wholeReady_m3(heap: Heap): number | undefined {
+  const first = heap.wentTo[0]?.at ?? '';
+  return readyVolume_m3({ acts: heap.acts.filter(({ entry }) => entry.happened < first) });
+}
+
 /**
- * What the daybook knows of a heap, as `yield-estimate` asks it; undefined where nothing is known of what went in. A ready volume
- * that is not less than the built one is left out: one of the two was measured wrong.
+ * What the daybook knows of what lies in a heap, as `yield-estimate` asks it; undefined where nothing is known of what went in. A ready
+ * volume that is not less than the built one is left out: one of the two was measured wrong. Of a heap that was partly taken, only
+ * what is left counts.
  */
 export function heapYieldInput(heap: Heap, holding: Holding, now: string): YieldInput | undefined {
   const { layers } = binLayers(heap, holding, now);
   if (layers.length === 0) return undefined;
-  const built_m3 = builtVolume_m3(heap);
-  const ready_m3 = readyVolume_m3(heap);
+  const whole_m3 = builtVolume_m3(heap);
+  const built_m3 = whole_m3 === undefined ? undefined : whole_m3 * heap.left;
+  const ready_m3 = heap.left < 1 ? undefined : readyVolume_m3(heap);
   const water_L = heap.built?.body.water_L;
   return {
     ingredients: layers.map(({ age_days: _age, ...one }) => one),
     pastHeaps: pastHeaps(holding, heap.id),
-    ...(water_L !== undefined && { water_L }),
+    ...(water_L !== undefined && { water_L: heap.left < 1 ? likely(water_L) * heap.left : water_L }),
     ...(built_m3 !== undefined && { built_m3 }),
     ...(ready_m3 !== undefined && (built_m3 === undefined || ready_m3 < built_m3) && { ready_m3 }),
   };

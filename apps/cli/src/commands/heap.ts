@@ -1,6 +1,13 @@
-import { type ActWords, type HeapLine, type HeapReport, heapReport, heapsOverview } from '@loamwright/advisor';
+import {
+  type ActWords,
+  type HeapLine,
+  type HeapReport,
+  heapReport,
+  heapsOverview,
+  leftSaying,
+} from '@loamwright/advisor';
 import { type CautionId, createDraws, good, type Needs, type Outcome } from '@loamwright/science';
-import type { Speaker } from '@loamwright/words';
+import type { Saying, Speaker } from '@loamwright/words';
 import type { Answer } from '../answer.ts';
 import { readBook } from '../book.ts';
 import { tellDay } from '../dates.ts';
@@ -24,7 +31,16 @@ export async function heap(typed: string | undefined, session: Session): Promise
   const id = subjectNamed(holding, 'heap', typed);
   if (!id.ok) return id;
   const report = heapReport(holding, id.value, now, needs);
-  return report.ok ? good({ value: report.value, text: heapPage(report.value, session) }) : report;
+  if (!report.ok) return report;
+  const named = holding.heaps.get(id.value);
+  if (named === undefined) throw new RangeError('a heap was named');
+  const left = leftSaying(named, holding, {
+    measure: 'barrow',
+    ownSizes: session.settings.measures_L,
+    now,
+    needs,
+  });
+  return good({ value: { ...report.value, left }, text: heapPage(report.value, left, session) });
 }
 
 function overviewLine({ name, bay, headline, act }: HeapLine, { speaker, terminal }: Session): string {
@@ -38,7 +54,7 @@ function overviewLine({ name, bay, headline, act }: HeapLine, { speaker, termina
 }
 
 /** One heap's page in text. */
-function heapPage(report: HeapReport, session: Session): string {
+function heapPage(report: HeapReport, left: Saying | null, session: Session): string {
   const { speaker, terminal, zone } = session;
   const { columns } = terminal;
   const dayOf = (instant: string): string => tellDay(instant, zone, speaker.locale);
@@ -52,7 +68,12 @@ function heapPage(report: HeapReport, session: Session): string {
       ? speaker.tell(report.madeNote)
       : `${speaker.list(report.made.map(({ said }) => speaker.tell(said)))}. ${speaker.tell(report.madeNote)}`;
   const blocks = [
-    page(columns, [`${place}, ${since}`], [speaker.tell(report.headline)]),
+    page(
+      columns,
+      [`${place}, ${since}`],
+      [speaker.tell(report.headline)],
+      ...(left === null ? [] : [[speaker.tell(left)] as [string]]),
+    ),
     actText(report.act, speaker, columns),
     picture,
     acts.length === 0 ? '' : page(columns, [`^  ${acts.join('; ')}`, '   ']),

@@ -110,6 +110,11 @@ export const bedsEn = {
   'sharePage.by.need': 'by what each wants',
   'sharePage.by.area': 'evenly, by area',
   'sharePage.count': 'Barrows in the heap',
+  'sharePage.count.left': 'Barrows left in the heap',
+  'sharePage.left': 'By what is written down {volume} is left of it; count the barrows as you dig.',
+  'heapLeft.some': 'What is left of it comes to about {amount} ({volume}), by what is written down.',
+  'heapLeft.beds':
+    'What is left of it comes to about {amount} ({volume}), by what is written down; some went to {beds}.',
   'sharePage.carried': 'Of them go on beds',
   'sharePage.reckoned': 'It is reckoned at {volume}, {range}; count them as you dig.',
   'sharePage.nothing-wanted': 'No bed among these is known to be short of nitrogen: spread it evenly, or keep it.',

@@ -120,14 +120,20 @@ describe('a heap of the daybook shared among beds', () => {
     const asked = ['spread', '--heap', 'spring heap', '--share', '4'];
     expect(await told(asked)).toContain('3 barrows on Kale');
     await home.run([...asked, '--keep', '--mulch']);
-    expect(await told(['bed', 'show', 'kale'])).toContain('75 % of Spring heap spread on Kale.');
-    expect(await told(['bed', 'show', 'leeks'])).toContain('100 % of Spring heap spread on Leeks.');
+    expect(await told(['bed', 'show', 'kale'])).toContain('3 barrows of Spring heap spread on Kale.');
+    expect(await told(['bed', 'show', 'leeks'])).toContain('1 barrow of Spring heap spread on Leeks.');
   });
 
   it('in part leaves the rest in the heap, and a heap that is gone is refused', async () => {
     await home.run(['spread', '--heap', 'spring heap', '--there', '4', '--share', '1', '--over', 'kale', '--keep']);
-    expect(await told(['bed', 'show', 'kale'])).toContain('25 % of Spring heap spread on Kale.');
-    await home.run(['spread', '--heap', 'spring heap', '--there', '3', '--over', 'kale', '--keep']);
+    expect(await told(['bed', 'show', 'kale'])).toContain('1 barrow of Spring heap spread on Kale.');
+    // One of four is gone: three are there, whatever the heap was reckoned to come to.
+    const rest = 'What is left of it comes to about 3 barrows';
+    expect(await told(['heap', 'spring heap'])).toContain(rest);
+    expect(await told(['spread', '--heap', 'spring heap', '--over', 'kale'])).toContain(rest);
+    const { value } = await home.json(['spread', '--heap', 'spring heap', '--over', 'kale']);
+    expect(value).toMatchObject({ measures: 3, shares: [{ count: 3 }] });
+    await home.run(['spread', '--heap', 'spring heap', '--over', 'kale', '--keep']);
     const { code, err } = await home.run(['spread', '--heap', 'spring heap', '--there', '3', '--keep']);
     expect(code).not.toBe(0);
     expect(flat(err)).toContain('Nothing is left of “Spring heap”');

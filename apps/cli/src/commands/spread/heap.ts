@@ -1,6 +1,6 @@
-import { compostOf, heapSpread, heapYieldInput, spreadsOf } from '@loamwright/advisor';
+import { compostOf, heapLeft, heapSpread, leftSaying, spreadsOf } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
-import { bad, createDraws, good, type Outcome, yieldEstimate } from '@loamwright/science';
+import { bad, good, type Outcome } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
 import type { Answer } from '../../answer.ts';
 import { allOf, readFigure, readMeasure } from '../../blend.ts';
@@ -26,8 +26,8 @@ export interface SpreadHeapOptions {
 
 /**
  * `loamwright spread --heap NAME`: a heap shared among beds in whole measures, by area or by need; with `--keep`, written down as
- * spread. What there is (`--there`) is counted as it is
- * reckoned to yield; without `--share` all of it goes, without `--over` all beds take part.
+ * spread. What there is (`--there`) is counted as it is reckoned to yield, or as its record leaves of a heap that was partly taken;
+ * without `--share` all of it goes, without `--over` all beds take part.
  */
 export async function spreadHeap(
   name: string,
@@ -46,12 +46,9 @@ export async function spreadHeap(
   if (heap === undefined) throw new RangeError('a heap was named');
   const ownSizes = session.settings.measures_L;
   const moment = momentOf(session);
-  const known = heapYieldInput(heap, holding, moment.now);
-  const reckoned =
-    known === undefined
-      ? undefined
-      : yieldEstimate.run({ ...known, measure: counted.value, ownSizes }, { draws: createDraws() });
-  const likely = reckoned?.ok === true ? Math.max(1, Math.round(reckoned.value.count.p50)) : undefined;
+  const asking = { measure: counted.value, ownSizes, now: moment.now, needs: moment.needs };
+  const left = heapLeft(heap, holding, asking);
+  const likely = left === undefined ? undefined : Math.max(1, Math.round(left.count));
   const measures = there.value ?? (likely === undefined ? share.value : Math.max(likely, share.value ?? 0));
   if (measures === undefined) return bad({ code: 'missing', path: '--share', found: '', wanted: '4' });
   const carried = share.value ?? measures;
@@ -72,9 +69,10 @@ export async function spreadHeap(
     if (!when.ok) return when;
     return recorded(
       session,
-      spreadsOf(asked, found.value.shares).map(({ bed, body }) => ({
+      spreadsOf(asked, found.value.shares).map(({ bed, body, entered }) => ({
         kind: 'spread',
         body,
+        entered,
         about: [{ type: 'bed', id: bed }],
         when: when.value,
       })),
@@ -82,12 +80,16 @@ export async function spreadHeap(
   }
   const { speaker, terminal } = session;
   const unripe: readonly Saying[] = compostOf(heap) === 'unfinished-compost' ? [{ key: 'sharePage.unripe' }] : [];
+  const some = leftSaying(heap, holding, asking);
   const notes = found.value.shares.flatMap(({ tooMuch }) => (tooMuch === null ? [] : [tooMuch]));
   return good({
     value: { measures, ...found.value },
     text: [
       page(terminal.columns, [speaker.tell(found.value.answer)]),
-      page(terminal.columns, ...[...unripe, ...notes].map((said): [string] => [speaker.tell(said)])),
+      page(
+        terminal.columns,
+        ...[...(some === null ? [] : [some]), ...unripe, ...notes].map((said): [string] => [speaker.tell(said)]),
+      ),
       cautionText(['legionella', 'dust-spores', 'manure-pathogens'], speaker, terminal.columns),
     ]
       .filter((block) => block !== '')

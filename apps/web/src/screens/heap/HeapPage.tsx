@@ -1,4 +1,4 @@
-import { type HeapReport, heapReport, standsCold } from '@loamwright/advisor';
+import { type HeapReport, heapReport, isPartlyGone, standsCold } from '@loamwright/advisor';
 import type { Heap } from '@loamwright/daybook';
 import { lazy, type ReactNode, Suspense, useMemo } from 'react';
 import { now } from '../../keep/time.ts';
@@ -16,6 +16,7 @@ import { HeapPicture } from './HeapPicture.tsx';
 import { ReadingMeaning } from './ReadingMeaning.tsx';
 import { StuffPicture } from './StuffPicture.tsx';
 
+const Left = lazy(() => import('./Left.tsx'));
 const WhyCold = lazy(() => import('./WhyCold.tsx'));
 
 const dids = ['turned', 'watered', 'fed', 'covered', 'ready', 'spread', 'note'] as const;
@@ -42,6 +43,11 @@ export function HeapPage({ heap }: { readonly heap: Heap }): ReactNode {
           ? speaker.say('app.heap.since', { begun })
           : speaker.say('app.heap.inBay', { bay: report.bay, begun })}
       </p>
+      {isPartlyGone(heap) && (
+        <Suspense fallback={null}>
+          <Left heap={heap} holding={holding} />
+        </Suspense>
+      )}
       {report.series.length === 0 ? <StuffPicture heap={heap} holding={holding} /> : <HeapPicture report={report} />}
       <section className="act-words">
         <h2>{speaker.tell(report.act.when)}</h2>

@@ -1,8 +1,14 @@
 import '@loamwright/words/later';
-import { type BedMoment, bedReckoned, compostOf, heapSpread, heapYieldInput, spreadsOf } from '@loamwright/advisor';
+import {
+  type BedMoment,
+  bedReckoned,
+  compostOf,
+  heapLeft,
+  heapSpread,
+  isPartlyGone,
+  spreadsOf,
+} from '@loamwright/advisor';
 import type { Bed, Heap, Holding } from '@loamwright/daybook';
-import { type HeapYield, yieldEstimate } from '@loamwright/science';
-import type { Figure } from '@loamwright/words';
 import { type ReactNode, useMemo, useState } from 'react';
 import { useSettings } from '../../device/settings.ts';
 import { sayProblem } from '../../keep/not-written.ts';
@@ -27,14 +33,17 @@ export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode
   const { measures_L } = useSettings();
   const moment = useMoment();
   const { write, busy, problem } = useWriting();
-  const reckoned = useMemo(() => yieldOf(heap, holding, measures_L, moment.now), [heap, holding, measures_L, moment]);
+  const left = useMemo(
+    () => heapLeft(heap, holding, { measure: 'barrow', ownSizes: measures_L, now: moment.now, needs }),
+    [heap, holding, measures_L, moment],
+  );
   const beds = [...holding.beds.values()];
   const [chosen, setChosen] = useState<readonly string[]>(beds.map(({ id }) => id));
   const [by, setBy] = useState<'need' | 'area'>(() =>
     beds.some((bed) => wants(bed, holding, moment)) ? 'need' : 'area',
   );
   const [lies, setLies] = useState<'dug' | 'top'>('top');
-  const [barrows, setBarrows] = useState(Math.max(1, Math.round(reckoned?.count.p50 ?? 1)));
+  const [barrows, setBarrows] = useState(Math.max(1, Math.round(left?.count ?? 1)));
   const [carried, setCarried] = useState<number | null>(null);
   const [when, setWhen] = useState<When>('now');
   const asked = {
@@ -52,11 +61,12 @@ export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode
   const ready = shares.length > 0 && !busy;
   const keep = async (): Promise<void> => {
     const happened = resolved(when);
-    const things = spreadsOf(asked, shares).map(({ bed, body }) => ({
+    const things = spreadsOf(asked, shares).map(({ bed, body, entered }) => ({
       kind: 'spread' as const,
       about: aboutBed(bed),
       happened,
       body,
+      entered,
     }));
     if (await write(things)) goInstead(to('heap', heap.id));
   };
@@ -96,7 +106,7 @@ export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode
           )}
           {compostOf(heap) === 'unfinished-compost' && <p>{speaker.say('sharePage.unripe')}</p>}
           <Steps
-            label={speaker.say('sharePage.count')}
+            label={speaker.say(isPartlyGone(heap) ? 'sharePage.count.left' : 'sharePage.count')}
             value={barrows}
             step={1}
             least={1}
@@ -109,11 +119,14 @@ export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode
             least={1}
             onChange={(count) => setCarried(Math.min(barrows, Math.round(count)))}
           />
-          {reckoned !== undefined && (
+          {left !== undefined && (
             <p className="small quiet">
               {speaker.tell({
-                key: 'sharePage.reckoned',
-                places: { volume: bulkOf(reckoned), range: { ...bulkOf(reckoned), asRange: true } },
+                key: left.by === 'record' ? 'sharePage.left' : 'sharePage.reckoned',
+                places: {
+                  volume: { figure: left.volume_m3, unit: 'm3', as: 'bulkVolume' },
+                  range: { figure: left.volume_m3, unit: 'm3', as: 'bulkVolume', asRange: true },
+                },
               })}
             </p>
           )}
@@ -174,18 +187,4 @@ export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode
 /** Whether a bed is short of nitrogen as far as it is written down. */
 function wants(bed: Bed, holding: Holding, moment: BedMoment): boolean {
   return (bedReckoned(bed, holding, moment)?.budget.elements.nitrogen.short_kg.p50 ?? 0) > 0;
-}
-
-const bulkOf = ({ volume_m3 }: HeapYield): Figure => ({ figure: volume_m3, unit: 'm3', as: 'bulkVolume' });
-
-/** What the heap comes to; undefined where nothing of what went in is known. */
-function yieldOf(
-  heap: Heap,
-  holding: Holding,
-  ownSizes: Readonly<Record<string, number>>,
-  now: string,
-): HeapYield | undefined {
-  const input = heapYieldInput(heap, holding, now);
-  const found = input === undefined ? undefined : yieldEstimate.run({ ...input, ownSizes }, needs);
-  return found?.ok === true ? found.value : undefined;
 }
