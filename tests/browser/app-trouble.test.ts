@@ -114,14 +114,19 @@ describe('the app when things go wrong', () => {
     await act(page, 'Log a reading');
     await page.getByRole('textbox', { name: 'Temperature' }).fill('250');
     await act(page, 'Keep the reading');
-    await page.getByRole('button', { name: '250 °F is right' }).click();
+    // To change it is the way that stands out; nothing is written by it.
+    await page.getByRole('button', { name: 'Go back and change it' }).click();
+    expect(await page.getByRole('textbox', { name: 'Temperature' }).inputValue()).toBe('250');
     await act(page, 'Keep the reading');
+    await page.getByText('marked doubtful: it proves no heat').waitFor();
+    await page.screenshot({ path: '/tmp/shots/ask.png' });
+    await page.getByRole('button', { name: 'Write down 250 °F all the same' }).click();
     await asks(page, 'Odd heap: how is it?');
     expect(await answer(page)).toContain('At 250 °F');
     await page.getByText('Fire: a heap above').waitFor();
 
     await page.goto(`${stand.address}/#/daybook`);
-    await page.getByRole('link', { name: 'Odd heap read 250' }).click();
+    await page.getByRole('link', { name: 'Odd heap read 250 °F in the core, marked doubtful' }).click();
     await act(page, 'Amend it');
     await page.getByRole('textbox', { name: 'Temperature' }).fill('150');
     await act(page, 'Keep the amendment');

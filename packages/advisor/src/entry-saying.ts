@@ -171,6 +171,7 @@ function readingSaying(heap: Saying, body: Reading): Saying {
     heap,
     temp: temperature(body.temp_degC),
     where: sayOf('reading.where', body.point ?? 'core'),
+    doubted: body.doubted === true ? 1 : 0,
   };
   return seen.length === 0
     ? say('advisor.book.reading', places)

@@ -27,9 +27,10 @@ export function heapLog(holding: Holding, heap: Heap, now: string, method?: Heap
   return {
     method: method ?? methodOf(holding, heap),
     readings: heap.readings.flatMap((told) => {
-      const { temp_degC, point } = told.body;
-      // A slip of the pen that no heap can have is no reading.
-      if (temp_degC === undefined || told.entry.happened > now || !isLoggable(likely(temp_degC))) return [];
+      const { temp_degC, point, doubted } = told.body;
+      // A slip of the pen that no heap can have is no reading, and one that was doubted when it was typed proves nothing.
+      if (temp_degC === undefined || doubted === true || told.entry.happened > now || !isLoggable(likely(temp_degC)))
+        return [];
       return [{ day: dayOf(told), temp_degC: likely(temp_degC), ...(point !== undefined && { point }) }];
     }),
     turned: turned.map(dayOf),

@@ -78,9 +78,10 @@ type KnownOfHeap = Pick<
 
 const stirring: readonly HeapAct['kind'][] = ['turned', 'combined', 'split', 'screened'];
 
+/** A reading that was doubted when it was typed makes no trend. */
 function earlierOf({ told, temp_degC, point }: ProbeReading, at: string): readonly EarlierReading[] {
   const before_days = daysFrom(told.entry.happened, at);
-  return before_days > 0 ? [{ before_days, temp_degC, point }] : [];
+  return before_days > 0 && told.body.doubted !== true ? [{ before_days, temp_degC, point }] : [];
 }
 
 /** Days since the last act of some kinds; undefined where there was none. */

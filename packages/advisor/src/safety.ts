@@ -53,7 +53,9 @@ const whyRaw = {
 /** Calendar days of the garden, since an instant, with a reading at the sanitising limit or above. */
 function hotDays(readings: readonly ProbeReading[], since: string): number {
   const days = readings
-    .filter(({ told, temp_degC }) => told.entry.happened >= since && isHot(likely(temp_degC)))
+    .filter(
+      ({ told, temp_degC }) => told.body.doubted !== true && told.entry.happened >= since && isHot(likely(temp_degC)),
+    )
     .map(({ told }) => localDate(told.entry.happened, told.entry.zone) ?? told.entry.happened.slice(0, 10));
   return new Set(days).size;
 }

@@ -36,6 +36,15 @@ function told(log: SanitationLog): string {
 }
 
 describe('a heap of the daybook as a log', () => {
+  it('has no reading that was doubted when it was typed', () => {
+    const writer = hotHeap(sixteenHotDays);
+    const before = logOf(writer).readings.length;
+    writer.write('reading', 'heap', { temp_degC: 75, point: 'core', doubted: true }, { happened: noonOf(24) });
+    expect(logOf(writer).readings).toHaveLength(before);
+    writer.write('reading', 'heap', { temp_degC: 75, point: 'core' }, { happened: noonOf(24) });
+    expect(logOf(writer).readings).toHaveLength(before + 1);
+  });
+
   it('has its readings by day, its turnings, its C:N and its last raw matter', () => {
     const log = logOf(hotHeap(sixteenHotDays));
     expect(log).toMatchObject({

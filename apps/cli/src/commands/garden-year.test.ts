@@ -49,6 +49,11 @@ describe('a heap from building to reading', () => {
     expect(await lines(home)).toHaveLength(4);
     expect((await home.run([...odd, '--as-typed'], at(19))).code).toBe(0);
     expect(await lines(home)).toHaveLength(5);
+    // What nobody would ask about is not marked, though it is given as typed.
+    await home.run(['log', 'First heap', '60C', '--where', 'core', '--as-typed'], at(20));
+    const book = flat((await home.run(['daybook', '--units', 'us'], at(20))).out);
+    expect(book).toContain('First heap read 300 °F in the core, marked doubtful.');
+    expect(book).toContain('First heap read 140 °F in the core.');
   });
 
   it('tells fire before anything else at 90 °C, and not simply to turn', async () => {

@@ -47,7 +47,7 @@ describe('a draft', () => {
 
   it.each([
     [{ kind: 'brew-started' }, 'unknown-kind kind'],
-    [{ kv: 2 }, 'newer-version kv'],
+    [{ kv: 3 }, 'newer-version kv'],
     [{ body: {} }, 'out-of-bounds body'],
     [{ body: { temp_degC: 64.4, colour: 'brown' } }, 'unknown-field body.colour'],
     [{ body: { temp_degC: 'hot' } }, 'wrong-type body.temp_degC'],

@@ -18,6 +18,8 @@ export type Smell = 'none' | 'earthy' | 'ammonia' | 'sour' | 'rotten' | 'musty' 
 /** What was seen, felt or read at a heap: `reading`. At least one observation. */
 export interface Reading {
   readonly temp_degC?: Quantity | undefined;
+  /** Whether the temperature was asked about as one that can hardly be, and kept all the same; since version 2. */
+  readonly doubted?: boolean | undefined;
   readonly point?: Point | undefined;
   /** How deep the probe was. */
   readonly depth_m?: Quantity | undefined;
@@ -36,11 +38,12 @@ const observations = ['temp_degC', 'squeeze', 'smell', 'height_m', 'moisture_pct
 
 export const reading: Kind<Reading> = {
   id: 'reading',
-  kv: 1,
+  kv: 2,
   subject: 'heap',
   body: z
     .strictObject({
       temp_degC: freeQuantity('Temperature in the heap, °C').optional(),
+      doubted: z.boolean().optional(),
       point: z.enum(['core', 'middle', 'edge', 'top', 'bottom']).optional(),
       depth_m: length_m.optional(),
       probe: shortText.optional(),

@@ -134,7 +134,9 @@ export const appEn = {
   'app.log.squeeze': 'A handful from the middle, squeezed hard',
   'app.log.smell': 'It smells',
   'app.ask.title': 'Is that right?',
-  'app.ask.stands': '{typed} is right',
+  'app.ask.change': 'Go back and change it',
+  'app.ask.stands': 'Write down {typed} all the same',
+  'app.ask.marked': 'It is kept and marked doubtful: it proves no heat to any rule.',
 
   'app.log.turned.question': '{heap}: how was it turned?',
   'app.log.turned.act': 'Keep that it was turned',

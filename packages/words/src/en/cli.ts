@@ -105,7 +105,7 @@ export const cliEn = {
   'cli.log.squeeze': 'a squeezed handful: streams, drops, holds, crumbles, dusty',
   'cli.log.smell': 'none, earthy, ammonia, sour, rotten, musty, smoke',
   'cli.log.height': 'the height of the heap',
-  'cli.log.asTyped': 'write an odd reading down as it is typed',
+  'cli.log.asTyped': 'write an odd reading down as it is typed, marked doubtful',
   'cli.log.into': 'turned or moved into this bay',
   'cli.log.liquid': 'what was poured, if not clean water: leachate, urine, slurry, other',
   'cli.log.thickness': 'how thick the cover is',
@@ -114,9 +114,9 @@ export const cliEn = {
   'cli.log.from': 'where the stock came from',
   'cli.log.out': 'stock that left, and why: used, given, sold, spoiled, counted',
   'cli.log.notRecorded':
-    'Nothing was written down. Give the command again with what you meant, or with --as-typed to write it down as it stands.',
+    'Nothing was written down. Give the command again with what you meant, or with --as-typed to write it down all the same, marked doubtful.',
   'cli.log.choose':
-    'Type a number to take it, k to keep the reading as it stands, another temperature, or nothing to leave it.',
+    'Type a number to take it, k to write it down all the same, marked doubtful, another temperature, or nothing to leave it.',
   'cli.log.left': 'Nothing was written down.',
   'cli.heap': 'Every heap in a few lines, or one heap’s page: what it is doing, what to do, its readings.',
   'cli.heap.name': 'the heap, by its name',

@@ -8,7 +8,7 @@ import { cautionText } from '../heap.ts';
 import type { LogAsked } from './read.ts';
 
 /** What came of asking: it stands, or something else was meant, or nothing is to be written and why. */
-export type Believed = { readonly typed: string | undefined } | { readonly answer: Answer };
+export type Believed = { readonly typed: string | undefined; readonly doubted: boolean } | { readonly answer: Answer };
 
 /**
  * An odd reading is asked about and never refused. A person is asked on the spot; a program gets the question, with exit
@@ -18,11 +18,12 @@ export async function believed(
   typed: TypedReading | undefined,
   { session, options }: LogAsked,
 ): Promise<Outcome<Believed>> {
-  const stands: Believed = { typed: undefined };
-  if (typed === undefined || options.asTyped === true) return good(stands);
+  if (typed === undefined) return good({ typed: undefined, doubted: false });
   const doubt = plausibilityOf(typed);
   const words = doubtWords(doubt, typed);
-  if (words === undefined) return good(stands);
+  if (words === undefined) return good({ typed: undefined, doubted: false });
+  const stands: Believed = { typed: undefined, doubted: true };
+  if (options.asTyped === true) return good(stands);
   const { speaker, terminal, json } = session;
   if (json || !terminal.answers) {
     const text = `${question(words, session)}\n\n${page(terminal.columns, [speaker.say('cli.log.notRecorded')])}`;
@@ -36,8 +37,8 @@ export async function believed(
   const chosen = /^[1-9]$/u.test(answer)
     ? words.suggestions.filter(isReading)[Number(answer) - 1]?.suggested
     : undefined;
-  if (chosen !== undefined) return good({ typed: `${chosen.value}${unitTable[chosen.unit].symbol}` });
-  if (answer !== '') return good({ typed: answer });
+  if (chosen !== undefined) return good({ typed: `${chosen.value}${unitTable[chosen.unit].symbol}`, doubted: false });
+  if (answer !== '') return good({ typed: answer, doubted: false });
   return good({ answer: { value: { recorded: false }, text: speaker.say('cli.log.left'), code: 2 } });
 }
 

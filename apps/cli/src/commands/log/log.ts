@@ -45,7 +45,8 @@ export async function logged(
   if (!again.ok) return again;
   if ('answer' in again.value) return { ok: true, value: again.value.answer };
   if (again.value.typed !== undefined) return logged({ ...asked, typed: [again.value.typed] }, mark);
-  const marked = jottings.map(mark);
+  const { doubted } = again.value;
+  const marked = jottings.map((one) => mark(doubted ? asDoubted(one) : one));
   const problems = marked.flatMap((one) => (one.ok ? [] : one.problems));
   if (problems.length > 0) return { ok: false, problems };
   return recorded(
@@ -53,4 +54,9 @@ export async function logged(
     marked.flatMap((one) => (one.ok ? [one.value] : [])),
     typeof asked.of === 'string' ? {} : { heap: asked.of.heap },
   );
+}
+
+/** A reading that was asked about and stands. */
+function asDoubted(jotting: Jotting): Jotting {
+  return jotting.kind === 'reading' ? { ...jotting, body: { ...jotting.body, doubted: true } } : jotting;
 }

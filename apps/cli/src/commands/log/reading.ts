@@ -64,12 +64,15 @@ export function readReading(
   return good({ body, entered, typed: temp && typedReading(temp, body, heap, when) });
 }
 
-/** What the reading is held against: the last one in the same place, and what was done since. */
+/** What the reading is held against: the last one in the same place that was not doubted itself, and what was done since. */
 function typedReading({ value, unit, unitTyped }: Measured, body: Reading, heap: Heap, when: WhenRead): TypedReading {
   const point = body.point ?? 'core';
   const before = heap.readings.filter(
     (told) =>
-      told.entry.happened < when.happened && told.body.temp_degC !== undefined && (told.body.point ?? 'core') === point,
+      told.entry.happened < when.happened &&
+      told.body.temp_degC !== undefined &&
+      told.body.doubted !== true &&
+      (told.body.point ?? 'core') === point,
   );
   const last = before.at(-1);
   const since = last?.entry.happened ?? '';

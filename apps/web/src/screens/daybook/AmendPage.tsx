@@ -85,7 +85,10 @@ function Figures({ told, onChange }: FiguresProperties): ReactNode {
           label={speaker.say('app.log.temperature')}
           shownAs="temperature"
           value={likely(told.body.temp_degC)}
-          onChange={(temp_degC) => onChange(temp_degC === null ? null : { ...told, body: { ...told.body, temp_degC } })}
+          // The doubt was about the figure that is amended here.
+          onChange={(temp_degC) =>
+            onChange(temp_degC === null ? null : { ...told, body: { ...told.body, temp_degC, doubted: undefined } })
+          }
         />
       );
     case 'watered':

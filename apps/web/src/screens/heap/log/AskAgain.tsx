@@ -9,11 +9,12 @@ interface Properties {
   /** The figure as it was typed. */
   readonly typed: string;
   readonly onMeant: (meant: { readonly value: number; readonly unit: 'degC' | 'degF' }) => void;
+  readonly onChange: () => void;
   readonly onStands: () => void;
 }
 
-/** An odd reading is asked about, never refused: what may have been meant, or that it stands. */
-export function AskAgain({ doubt, typed, onMeant, onStands }: Properties): ReactNode {
+/** An odd reading is asked about, never refused: what may have been meant, to change it, or that it is kept and marked. */
+export function AskAgain({ doubt, typed, onMeant, onChange, onStands }: Properties): ReactNode {
   const speaker = useSpeaker();
   return (
     <Sheet title={speaker.say('app.ask.title')}>
@@ -30,9 +31,13 @@ export function AskAgain({ doubt, typed, onMeant, onStands }: Properties): React
             </button>
           ),
         )}
-        <button type="button" className="plain-act strong" onClick={onStands}>
+        <button type="button" className="plain-act strong" onClick={onChange}>
+          {speaker.say('app.ask.change')}
+        </button>
+        <button type="button" className="plain-act" onClick={onStands}>
           {speaker.say('app.ask.stands', { typed })}
         </button>
+        <p className="small quiet">{speaker.say('app.ask.marked')}</p>
         <Cautions ids={doubt.cautions} />
       </div>
     </Sheet>

@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useEffect, useEffectEvent, useRef, useState } from 'react';
 import { v7 } from 'uuid';
 import type { ToWrite } from '../../../keep/book.ts';
 import { type Happened, resolved, type When } from '../../../keep/time.ts';
@@ -10,7 +10,7 @@ import { showWrongField } from '../../../parts/wrong-field.ts';
 import { AddPhotos } from '../../../photo/AddPhotos.tsx';
 import { type NewPhoto, photoThings } from '../../../photo/things.ts';
 import { Page } from '../../../shell/Page.tsx';
-import { goInstead, to } from '../../../shell/route.ts';
+import { goInstead, to, useRoute } from '../../../shell/route.ts';
 import { useSpeaker } from '../../../shell/words.tsx';
 
 interface Properties {
@@ -21,11 +21,13 @@ interface Properties {
   readonly thing: (happened: Happened) => ToWrite | null;
   /** Asked before it is written; false holds it back. */
   readonly ask?: ((happened: Happened) => boolean) | undefined;
+  /** Grows when what was asked was answered: it is written down once the sheet is closed. */
+  readonly goOn?: number | undefined;
   readonly children: ReactNode;
 }
 
 /** One thing that happened at a heap: its fields, when it was, and the one act that keeps it. */
-export function LogPage({ heap, question, act, thing, ask, children }: Properties): ReactNode {
+export function LogPage({ heap, question, act, thing, ask, goOn = 0, children }: Properties): ReactNode {
   const speaker = useSpeaker();
   const [when, setWhen] = useState<When>('now');
   const { write, busy, problem } = useWriting();
@@ -41,6 +43,14 @@ export function LogPage({ heap, question, act, thing, ask, children }: Propertie
     const pictures = photoThings(photos, { entry: id, about: written.about, happened }, holding);
     if (await write([{ ...written, id }, ...pictures], photos)) goInstead(to('heap', heap));
   };
+  const { sheet } = useRoute();
+  const answered = useRef(0);
+  const resume = useEffectEvent(() => void keep());
+  useEffect(() => {
+    if (sheet !== null || goOn <= answered.current) return;
+    answered.current = goOn;
+    resume();
+  }, [sheet, goOn]);
   return (
     <Page question={question} act={{ text: act, ready, onAct: () => void keep() }}>
       <div className="stack">

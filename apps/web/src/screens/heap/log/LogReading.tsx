@@ -27,8 +27,9 @@ export default function LogReading({ heap }: { readonly heap: Heap }): ReactNode
   const [squeeze, setSqueeze] = useState<Squeeze | null>(null);
   const [smell, setSmell] = useState<Smell | null>(null);
   const [asked, setAsked] = useState<DoubtWords | null>(null);
-  /** What the person has said to stand, so that they are asked once and not again. */
-  const stands = useRef<string | null>(null);
+  /** What stands without being asked again: taken from what was offered, or kept in spite of doubt. */
+  const stands = useRef<{ readonly typed: string; readonly doubted: boolean } | null>(null);
+  const [goOn, setGoOn] = useState(0);
   const unit = unitFor('temperature', speaker.system);
   const read = readQuantity(typed, 'temperature', unit);
 
@@ -41,6 +42,7 @@ export default function LogReading({ heap }: { readonly heap: Heap }): ReactNode
       happened,
       body: {
         ...(read === undefined ? {} : { temp_degC: read.si, ...(point === null ? {} : { point }) }),
+        ...(read !== undefined && stands.current?.typed === typed && stands.current.doubted && { doubted: true }),
         ...(depth_m === null || read === undefined ? {} : { depth_m }),
         ...(squeeze === null ? {} : { squeeze }),
         ...(smell === null ? {} : { smell }),
@@ -50,7 +52,7 @@ export default function LogReading({ heap }: { readonly heap: Heap }): ReactNode
   };
 
   const ask = (happened: Happened): boolean => {
-    if (read === undefined || stands.current === typed) return true;
+    if (read === undefined || stands.current?.typed === typed) return true;
     const reading: TypedReading = {
       value: read.value,
       unit: read.unit === 'degF' ? 'degF' : 'degC',
@@ -71,6 +73,7 @@ export default function LogReading({ heap }: { readonly heap: Heap }): ReactNode
       act={speaker.say('app.log.reading.act')}
       thing={thing}
       ask={ask}
+      goOn={goOn}
     >
       <TemperatureField typed={typed} unit={unit} onType={setTyped} />
       <Pick
@@ -103,12 +106,14 @@ export default function LogReading({ heap }: { readonly heap: Heap }): ReactNode
           typed={`${speaker.figure(read.value)} ${unitTable[read.unit].symbol}`}
           onMeant={(meant) => {
             const again = meant.unit === unit ? String(meant.value) : `${meant.value} ${unitTable[meant.unit].symbol}`;
-            stands.current = again;
+            stands.current = { typed: again, doubted: false };
             setTyped(again);
             closeSheet();
           }}
+          onChange={closeSheet}
           onStands={() => {
-            stands.current = typed;
+            stands.current = { typed, doubted: true };
+            setGoOn((times) => times + 1);
             closeSheet();
           }}
         />
@@ -119,7 +124,7 @@ export default function LogReading({ heap }: { readonly heap: Heap }): ReactNode
 
 const DAY_MS = 86_400_000;
 
-/** The last reading in the same place before this one, and whether the heap was worked on since. */
+/** The last reading in the same place before this one that was not doubted itself, and whether the heap was worked on since. */
 function lastReading(
   heap: Heap,
   point: Point | null,
@@ -127,7 +132,10 @@ function lastReading(
 ): Pick<TypedReading, 'last_degC' | 'last_daysAgo' | 'workedSince'> {
   const last = heap.readings.findLast(
     ({ body, entry }) =>
-      body.temp_degC !== undefined && (body.point ?? 'core') === (point ?? 'core') && entry.happened < before,
+      body.temp_degC !== undefined &&
+      body.doubted !== true &&
+      (body.point ?? 'core') === (point ?? 'core') &&
+      entry.happened < before,
   );
   if (last?.body.temp_degC === undefined) return {};
   const daysAgo = (Date.parse(before) - Date.parse(last.entry.happened)) / DAY_MS;
