@@ -22,8 +22,10 @@ export const bedDeskEn = {
   'cli.bed.budget.full': 'what every source says of each thing put on',
   'cli.bed.test.budget': 'With it: loamwright bed budget … --soil {results}',
   'cli.bed.test': 'What a soil test says, by the published tables of its own method.',
-  'cli.bed.test.figures': 'as the lab prints it: p=84ppm k=300lb/ac; p2o5= and k2o= for oxides',
-  'cli.bed.test.method': 'mehlich-3, bray-1, olsen, ammonium-acetate or ammonium-nitrate',
+  'cli.bed.test.figures':
+    'as the lab prints it: p=84ppm k=300lb/ac; p2o5= and k2o= for oxides; k=84ppm@olsen where it has a method of its own',
+  'cli.bed.test.method':
+    'the method of figures that name none: mehlich-3, bray-1, olsen, ammonium-acetate or ammonium-nitrate',
   'cli.bed.show': 'Every bed in a line, or one: what it wants, why, and what was done there.',
   'cli.bed.show.bed': 'the bed',
   'cli.bed.set': 'Set up a bed, or alter one.',

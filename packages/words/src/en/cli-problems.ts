@@ -91,5 +91,5 @@ export const cliProblemsEn = {
   'problem.bay-unmeasured': 'Nobody has written down how large the bay “{found}” is. What would do: 1.2x1.2x1.2m.',
   'problem.nothing-wanted': 'None of the beds wants any: share by area, or say what each wants.',
   'problem.soil-unreadable':
-    '“{found}” is no figure of a soil test. What would do: p=84ppm, k=300lb/ac, p2o5=190mg/kg.',
+    '“{found}” is no figure of a soil test. What would do: p=84ppm, k=300lb/ac, p2o5=190mg/kg, p=20ppm@olsen.',
 } as const;

@@ -38,6 +38,26 @@ describe('a bed from setting up to harvest', () => {
     expect(taken).toContain('"entered":{"/area_m2":{"words":"1.2x1m"}}');
   });
 
+  it('keeps phosphorus and potassium each by the method it was drawn out with', async () => {
+    await home.run(['bed', 'set', 'Kale', '12m2']);
+    const typed = ['bed', 'test', 'p=20ppm@olsen', 'k=300ppm', '--method', 'ammonium acetate'];
+    const { value } = await home.json(typed);
+    expect((value as { input: { figures: readonly object[] } }).input.figures).toMatchObject([
+      { element: 'phosphorus', method: 'olsen' },
+      { element: 'potassium', method: 'ammonium-acetate' },
+    ]);
+    // Each is judged by tables of its own method, and neither asks for one.
+    expect((value as { figures: readonly { ask: readonly string[] }[] }).figures.map(({ ask }) => ask)).toEqual([
+      [],
+      [],
+    ]);
+    expect(await told(typed)).toContain('phosphorus, 20ppm: ');
+    await home.run([...typed, '--keep', 'kale']);
+    const taken = (await home.run(['take'])).out;
+    expect(taken).toContain('"method":"olsen"');
+    expect(taken).toContain('"method":"ammonium-acetate"');
+  });
+
   it('is altered by its name, and keeps what was not said', async () => {
     await home.run(['bed', 'set', 'Kale', '12m2', '--depth', '20cm']);
     await home.run(['bed', 'set', 'kale', '10m2']);
@@ -57,6 +77,7 @@ describe('a bed from setting up to harvest', () => {
     [['bed', 'budget', 'kale=0.0001m2'], 'has 0.0001 m²'],
     [['bed', 'sow', 'nowhere', 'kale'], 'There is no bed called'],
     [['bed', 'test'], 'It is not said what'],
+    [['bed', 'test', 'p=84ppm@guess'], 'must be one of: mehlich-3, bray-1'],
     [['bed', 'show', 'nowhere'], 'There is no bed called'],
   ])('%j is refused in words', async (args, said) => {
     const { code, err } = await home.run(args);

@@ -34,7 +34,7 @@ const names: Readonly<Record<string, Pick<SoilFigure, 'element' | 'asOxide'>>> =
   k2o: { element: 'potassium', asOxide: true },
 };
 
-const figure = /^(p2o5|k2o|p|k)\s*=\s*(\d+(?:[.,]\d+)?)\s*([a-z/]*)$/iu;
+const figure = /^(p2o5|k2o|p|k)\s*=\s*(\d+(?:[.,]\d+)?)\s*([a-z/]*)(?:\s*@\s*(.+))?$/iu;
 const units: Readonly<Record<string, string>> = {
   'lb/acre': 'lb/ac',
   'lbs/acre': 'lb/ac',
@@ -61,7 +61,12 @@ export async function bedTest(
   const found = soilTestRead.run(input.value, { draws: createDraws() });
   if (!found.ok) return found;
   const { speaker, terminal } = session;
-  const printed = typed.map((text) => text.slice(text.indexOf('=') + 1).trim());
+  const printed = typed.map((text) =>
+    text
+      .replace(/@.*$/u, '')
+      .slice(text.indexOf('=') + 1)
+      .trim(),
+  );
   const said = [...soilReport(found.value, printed), ...budgetOption(found.value)].map((one): [string] => [
     speaker.tell(one),
   ]);
@@ -79,18 +84,23 @@ function budgetOption({ figures }: SoilTestRead): readonly Saying[] {
   return results.length === 0 ? [] : [{ key: 'cli.bed.test.budget', places: { results: results.join(' ') } }];
 }
 
-/** `p=84ppm`, `k=300 lb/ac`, `p2o5=190`. Problem: `soil-unreadable`. */
+/**
+ * `p=84ppm`, `k=300 lb/ac`, `p2o5=190`; `k=84ppm@olsen` by a method of its own. Problems: `soil-unreadable`, `not-one-of`.
+ */
 function readFigureOf(text: string, method: SoilMethod | undefined): Outcome<SoilFigure> {
-  const [, name = '', value = '', unit = ''] = figure.exec(text.trim()) ?? [];
+  const [, name = '', value = '', unit = '', own] = figure.exec(text.trim()) ?? [];
   const of = names[name.toLowerCase()];
   const typed = unit.toLowerCase();
   const known = soilUnits.find((one) => one === (units[typed] ?? typed));
   if (of === undefined || (unit !== '' && known === undefined))
     return bad({ code: 'soil-unreadable', path: 'figures', found: text.slice(0, 60), wanted: '' });
+  const drawn: Outcome<SoilMethod | undefined> =
+    own === undefined ? good(method) : readOneOf(own, soilMethods, `${name.toLowerCase()}=${value}${unit}@`);
+  if (!drawn.ok) return drawn;
   return good({
     ...of,
     value: Number(value.replace(',', '.')),
     ...(known !== undefined && { unit: known }),
-    ...(method !== undefined && { method }),
+    ...(drawn.value !== undefined && { method: drawn.value }),
   });
 }

@@ -9,7 +9,7 @@ import {
   soilTestRead,
   soilUnits,
 } from '@loamwright/science';
-import { type ReactNode, useState } from 'react';
+import { Fragment, type ReactNode, useState } from 'react';
 import { needs } from '../../mix/needs.ts';
 import { Choices } from '../../parts/Choices.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
@@ -18,6 +18,9 @@ import { WritePage } from '../../parts/WritePage.tsx';
 import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import { aboutBed } from './moment.ts';
+
+const elements = ['phosphorus', 'potassium'] as const;
+type Element = (typeof elements)[number];
 
 interface Copied {
   readonly phosphorus: number | null;
@@ -28,23 +31,27 @@ interface Copied {
 
 const NOTHING: Copied = { phosphorus: null, potassium: null, pH: null, organic: null };
 
-/** A soil test, copied as the lab printed it, and what its own tables say of it. */
+/** A soil test, copied as the lab printed it, and what its own tables say of it. Labs may draw out P and K by different methods. */
 export default function LogTested({ bed }: { readonly bed: Bed }): ReactNode {
   const speaker = useSpeaker();
   const [copied, setCopied] = useState(NOTHING);
-  const [method, setMethod] = useState<SoilMethod | null>(null);
+  const [method, setMethod] = useState<Readonly<Record<Element, SoilMethod | null>>>({
+    phosphorus: null,
+    potassium: null,
+  });
   const [unit, setUnit] = useState<SoilUnit | null>(null);
   const [printed, setPrinted] = useState<'element' | 'oxides'>('element');
   const [laboratory, setLaboratory] = useState('');
-  const figures = (['phosphorus', 'potassium'] as const).flatMap((element): readonly SoilFigure[] => {
+  const figures = elements.flatMap((element): readonly SoilFigure[] => {
     const value = copied[element];
+    const own = method[element];
     if (value === null) return [];
     return [
       {
         element,
         value,
         ...(unit !== null && { unit }),
-        ...(method !== null && { method }),
+        ...(own !== null && { method: own }),
         ...(printed === 'oxides' && { asOxide: true }),
       },
     ];
@@ -83,27 +90,26 @@ export default function LogTested({ bed }: { readonly bed: Bed }): ReactNode {
       ) : (
         <p className="quiet">{speaker.say('bedPage.tested.hint')}</p>
       )}
-      <NumberField
-        label={speaker.say('bedPage.tested.phosphorus')}
-        most={100_000}
-        onChange={(phosphorus) => set({ phosphorus })}
-      />
-      <NumberField
-        label={speaker.say('bedPage.tested.potassium')}
-        most={100_000}
-        onChange={(potassium) => set({ potassium })}
-      />
+      {elements.map((element) => (
+        <Fragment key={element}>
+          <NumberField
+            label={speaker.say(`bedPage.tested.${element}`)}
+            most={100_000}
+            onChange={(value) => set({ [element]: value })}
+          />
+          <Pick
+            label={speaker.say(`bedPage.tested.method.${element}`)}
+            options={soilMethods.map((value) => ({ value, text: speaker.say(`soil.method.${value}`) }))}
+            value={method[element]}
+            onChange={(value) => setMethod((before) => ({ ...before, [element]: value }))}
+          />
+        </Fragment>
+      ))}
       <Pick
         label={speaker.say('bedPage.tested.unit')}
         options={soilUnits.map((value) => ({ value, text: value }))}
         value={unit}
         onChange={setUnit}
-      />
-      <Pick
-        label={speaker.say('bedPage.tested.method')}
-        options={soilMethods.map((value) => ({ value, text: speaker.say(`soil.method.${value}`) }))}
-        value={method}
-        onChange={setMethod}
       />
       <Choices
         legend={speaker.say('bedPage.tested.oxide')}
