@@ -48,29 +48,72 @@ describe('the beds', () => {
 
     // Bray-1 and 84 ppm: far above what any of its tables calls enough (Minnesota gardens of the questions).
     await page.getByRole('link', { name: 'Soil tested' }).click();
-    await page.getByLabel('Phosphorus').fill('many');
+    await page.getByLabel('Phosphorus', { exact: true }).fill('many');
     await page.getByText('“many” is no number from 0 to 100,000.').waitFor();
-    await page.getByLabel('Phosphorus').fill('84');
+    await page.getByLabel('Phosphorus', { exact: true }).fill('84');
+    await page.getByLabel('Potassium', { exact: true }).fill('100');
     await page.getByLabel('Unit').selectOption('ppm');
-    await page.getByText('can’t be judged yet').waitFor();
-    await page.getByLabel('Method of the lab').selectOption({ label: 'Bray-1' });
+    await page.getByText('can’t be judged yet').first().waitFor();
+    await page.getByLabel('Its method for phosphorus').selectOption({ label: 'Bray-1' });
     await page.getByText('far too high').first().waitFor();
+    // The one says nothing of the other.
+    await page.getByText(/^potassium, 100 ppm: it can’t be judged yet/u).waitFor();
+    await page.getByLabel('Its method for potassium').selectOption({ label: 'ammonium acetate' });
+    await page.getByText(/^potassium, 100 ppm: (low|medium)/u).waitFor();
     await act(page, 'Keep the test');
     await asks(page, 'What does Kale want?');
 
     await page.getByRole('link', { name: 'Beds' }).click();
     await act(page, 'Set up a bed');
     await page.getByLabel('Name').fill('Leeks');
-    await page.getByLabel('Area').fill('4');
+    await page.getByLabel('Area').fill('4000 x 2500 m');
+    await act(page, 'Keep the bed');
+    await page.getByText('has 10000000 m²').waitFor();
+    await page.getByLabel('Area').fill('1 x 4 m');
     await act(page, 'Keep the bed');
     await asks(page, 'What does Leeks want?');
+    await page.getByRole('link', { name: 'Change the bed' }).click();
+    expect(await page.getByLabel('Area').inputValue()).toBe('1 x 4 m');
+    await page.goBack();
+    await asks(page, 'What does Leeks want?');
+
+    // What is reckoned to go on stands ready where it is written down, and can be changed there.
+    await act(page, 'Say what is sown');
+    await page.getByRole('searchbox').fill('leek');
+    await page.getByRole('option').first().click();
+    await act(page, 'Keep it');
+    await act(page, 'How much may go on');
+    await asks(page, 'How much may go on Leeks?');
+    await page.getByRole('radio', { name: 'Left on top' }).check({ force: true });
+    await act(page, 'Add something');
+    await page.getByRole('searchbox').fill('goat');
+    await page.getByRole('option', { name: 'goat bedding', exact: true }).click();
+    await page.getByRole('button', { name: 'It is here' }).click();
+    await page.getByText(/^Put .+ of goat bedding on the bed/u).waitFor();
+    const [, reckoned = ''] = /Put (.+) of goat bedding/u.exec(await answer(page)) ?? [];
+    await act(page, 'Write down what went on');
+    await asks(page, 'What was put on Leeks?');
+    expect(await answer(page)).toContain(`${reckoned} of goat bedding went on`);
+    expect(await page.getByRole('radio', { name: 'Left on top' }).isChecked()).toBe(true);
+    await page.locator('main .answer button').first().click();
+    await page.getByLabel('How many', { exact: true }).fill('1');
+    await page.getByRole('button', { name: 'Change it' }).click();
+    await act(page, 'Keep it');
+    await asks(page, 'What does Leeks want?');
+    await page.getByText('of goat bedding').first().waitFor();
+    await page.getByRole('link', { name: 'Beds' }).click();
+    await page.getByRole('link', { name: 'Where does it all go?' }).click();
+    await asks(page, 'Where does it all go?');
+    expect(await answer(page)).toContain('Of the year’s');
 
     await page.getByRole('link', { name: 'Heaps' }).click();
     await page.locator('.heap-lines a').first().click();
     await page.getByRole('link', { name: 'Spread it' }).click();
     await asks(page, 'Where does Spring heap go?');
-    await page.getByRole('textbox', { name: 'Barrows in the heap' }).fill('4');
+    await page.getByRole('textbox', { name: 'Barrows in the heap' }).fill('5');
     await page.getByRole('textbox', { name: 'Barrows in the heap' }).blur();
+    await page.getByRole('textbox', { name: 'Of them go on beds' }).fill('4');
+    await page.getByRole('textbox', { name: 'Of them go on beds' }).blur();
     await page.getByRole('radio', { name: 'evenly, by area' }).check({ force: true });
     // 12 to 4 m²: three barrows to one.
     await page.getByText('3 barrows on Kale').waitFor();
@@ -78,6 +121,11 @@ describe('the beds', () => {
     await page.getByText('Kale would get more than it wants').waitFor();
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     await act(page, 'Write it down as spread');
+    // One of five is left, and it is that which is counted from now on.
+    await page.getByText('What is left of it comes to about 1 barrow').waitFor();
+    await page.getByRole('link', { name: 'Spread it' }).click();
+    await page.getByText('Barrows left').waitFor();
+    expect(await page.getByRole('textbox', { name: 'Barrows left in the heap' }).inputValue()).toBe('1');
     await page.getByRole('link', { name: 'Beds' }).click();
     await page.getByRole('link', { name: /Kale/u }).click();
     await page.getByText('3 barrows of Spring heap spread on Kale.').waitFor();

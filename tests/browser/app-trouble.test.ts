@@ -119,7 +119,6 @@ describe('the app when things go wrong', () => {
     expect(await page.getByRole('textbox', { name: 'Temperature' }).inputValue()).toBe('250');
     await act(page, 'Keep the reading');
     await page.getByText('marked doubtful: it proves no heat').waitFor();
-    await page.screenshot({ path: '/tmp/shots/ask.png' });
     await page.getByRole('button', { name: 'Write down 250 °F all the same' }).click();
     await asks(page, 'Odd heap: how is it?');
     expect(await answer(page)).toContain('At 250 °F');

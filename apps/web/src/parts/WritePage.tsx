@@ -13,8 +13,8 @@ interface Properties {
   readonly then: string;
   readonly question: string;
   readonly act: string;
-  /** What would be written; null while something is still missing. */
-  readonly thing: (happened: Happened) => ToWrite | null;
+  /** What would be written, one entry or several at once; null while something is still missing. */
+  readonly thing: (happened: Happened) => ToWrite | readonly ToWrite[] | null;
   readonly children: ReactNode;
 }
 
@@ -26,7 +26,7 @@ export function WritePage({ then, question, act, thing, children }: Properties):
   const keep = async (): Promise<void> => {
     if (showWrongField()) return;
     const written = thing(resolved(when));
-    if (written !== null && (await write([written]))) goInstead(then);
+    if (written !== null && (await write([written].flat()))) goInstead(then);
   };
   return (
     <Page question={question} act={{ text: act, ready, onAct: () => void keep() }}>

@@ -4,6 +4,8 @@ import type { Bed } from '@loamwright/daybook';
 import type { Amount } from '@loamwright/science';
 import { type ReactNode, useState } from 'react';
 import { useSettings } from '../../device/settings.ts';
+import type { ToWrite } from '../../keep/book.ts';
+import type { Happened } from '../../keep/time.ts';
 import { useBook } from '../../keep/useBook.ts';
 import { sayAmount, someOf } from '../../mix/amount.ts';
 import { ownName } from '../../mix/own-name.ts';
@@ -15,16 +17,23 @@ import { openSheet, to, useRoute } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import { AmountSheet } from '../bins/AmountSheet.tsx';
 import { Picker } from '../bins/Picker.tsx';
+import { layings, readCarried } from './carried.ts';
 import { aboutBed } from './moment.ts';
 
-/** Stuff that went on a bed straight, not from a heap of the daybook. */
+interface Put {
+  readonly material: string;
+  readonly amount: Amount;
+}
+
+/** Stuff that went on a bed straight, not from a heap of the daybook; what was reckoned to go on stands there already. */
 export function LogPut({ bed }: { readonly bed: Bed }): ReactNode {
   const speaker = useSpeaker();
   const { path, sheet } = useRoute();
   const { measures_L } = useSettings();
   const { holding } = useBook().leaf;
-  const [put, setPut] = useState<{ readonly material: string; readonly amount: Amount } | null>(null);
-  const [lies, setLies] = useState<'dug' | 'top'>('dug');
+  const [carried] = useState(() => readCarried(path.slice(PIECES_BEFORE)));
+  const [put, setPut] = useState<readonly Put[]>(carried.stuff);
+  const [lies, setLies] = useState(carried.lies);
   const [, material] = /^amount:(.+)$/u.exec(sheet ?? '') ?? [];
   return (
     <WritePage
@@ -32,63 +41,83 @@ export function LogPut({ bed }: { readonly bed: Bed }): ReactNode {
       question={speaker.say('bedPage.put.question', { bed: bed.setUp.body.name })}
       act={speaker.say('bedPage.put.act')}
       thing={(happened) => {
-        const layer = put === null ? null : layerOf(put.material, put.amount, measures_L, holding);
-        if (put === null || layer === null) return null;
-        return {
-          kind: 'spread',
-          about: aboutBed(bed.id),
-          happened,
-          body: {
-            of: {
-              type: 'material',
-              id: put.material,
-              mass_kg: layer.mass_kg,
-              ...(layer.raw !== undefined && { raw: layer.raw }),
-              ...(isInStore(put.material, holding) && { fromStock: true }),
-            },
-            ...(layer.volume_m3 !== undefined && { volume_m3: layer.volume_m3 }),
-            workedIn: lies === 'dug',
-          },
-          entered: { '/of/mass_kg': enteredOf(put.amount, sayAmount(speaker, put.amount)) },
-        };
+        const things = put.map((one) => spreadOf(one, happened));
+        return things.length === 0 || things.includes(null) ? null : things.filter((one) => one !== null);
       }}
     >
       <p className="answer">
-        {put === null ? (
+        {put.length === 0 ? (
           speaker.say('bedPage.put.none')
         ) : (
           <Sentence
             saying={{
               key: 'bedPage.put.lies',
               places: {
-                stuff: someOf(speaker, put.material, sayAmount(speaker, put.amount), ownName(holding, put.material)),
+                stuff: put.map((one) =>
+                  someOf(speaker, one.material, sayAmount(speaker, one.amount), ownName(holding, one.material)),
+                ),
               },
             }}
             touchable={({ place }) => place.endsWith('.amount')}
-            onTouch={() => openSheet(`amount:${put.material}`)}
+            onTouch={({ place }) => {
+              const index = Number(/\[(\d+)\]/u.exec(place)?.[1] ?? 0);
+              openSheet(`amount:${put[index]?.material ?? ''}`);
+            }}
           />
         )}
       </p>
+      {carried.stuff.length > 0 && <p className="small quiet">{speaker.say('bedPage.put.carried')}</p>}
       <button type="button" className="word" onClick={() => openSheet('add')}>
-        {speaker.say('bedPage.put.say')}
+        {speaker.say(put.length === 0 ? 'bedPage.put.say' : 'bedPage.put.more')}
       </button>
       <Choices
         legend={speaker.say('bedPage.put.how')}
-        options={(['dug', 'top'] as const).map((value) => ({ value, text: speaker.say(`bedPage.put.${value}`) }))}
+        options={layings.map((value) => ({ value, text: speaker.say(`bedPage.put.${value}`) }))}
         value={lies}
         onChange={setLies}
       />
-      {sheet === 'add' && <Picker path={path} here={[]} />}
+      {sheet === 'add' && <Picker path={path} here={put.map((one) => one.material)} />}
       {material !== undefined && (
         <AmountSheet
           key={material}
           material={material}
           name={ownName(holding, material)}
-          before={put?.material === material ? put.amount : undefined}
-          onPut={(amount) => setPut({ material, amount })}
-          onTakeOut={() => setPut(null)}
+          before={put.find((one) => one.material === material)?.amount}
+          onPut={(amount) =>
+            setPut((now) =>
+              now.some((one) => one.material === material)
+                ? now.map((one) => (one.material === material ? { material, amount } : one))
+                : [...now, { material, amount }],
+            )
+          }
+          onTakeOut={() => setPut((now) => now.filter((one) => one.material !== material))}
         />
       )}
     </WritePage>
   );
+
+  function spreadOf({ material: id, amount }: Put, happened: Happened): ToWrite | null {
+    const layer = layerOf(id, amount, measures_L, holding);
+    if (layer === null) return null;
+    return {
+      kind: 'spread',
+      about: aboutBed(bed.id),
+      happened,
+      body: {
+        of: {
+          type: 'material',
+          id,
+          mass_kg: layer.mass_kg,
+          ...(layer.raw !== undefined && { raw: layer.raw }),
+          ...(isInStore(id, holding) && { fromStock: true }),
+        },
+        ...(layer.volume_m3 !== undefined && { volume_m3: layer.volume_m3 }),
+        workedIn: lies === 'dug',
+      },
+      entered: { '/of/mass_kg': enteredOf(amount, sayAmount(speaker, amount)) },
+    };
+  }
 }
+
+/** `bed`, its id and `put` stand in the address before what was reckoned. */
+const PIECES_BEFORE = 3;

@@ -11,12 +11,14 @@ import { sayAmount, someOf } from '../../mix/amount.ts';
 import { ownName } from '../../mix/own-name.ts';
 import { rateSpread } from '../../mix/solver.ts';
 import { Cautions } from '../../parts/Cautions.tsx';
+import { Choices } from '../../parts/Choices.tsx';
 import { Sentence } from '../../parts/Sentence.tsx';
 import { Page } from '../../shell/Page.tsx';
 import { openSheet, to, useRoute } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import { AmountSheet } from '../bins/AmountSheet.tsx';
 import { Picker } from '../bins/Picker.tsx';
+import { carriedPath, type Lying, layings } from './carried.ts';
 import { useMoment } from './moment.ts';
 
 interface OnHand {
@@ -32,13 +34,18 @@ export default function Rate({ bed }: { readonly bed: Bed }): ReactNode {
   const { measures_L } = useSettings();
   const moment = useMoment();
   const name = bed.setUp.body.name;
+  const [lies, setLies] = useState<Lying>('dug');
   const [onHand, setOnHand] = useState<readonly OnHand[]>([]);
   const reckoned = useMemo(() => bedReckoned(bed, holding, moment), [bed, holding, moment]);
   const input = useMemo((): SpreadRateInput | null => {
     if (reckoned === undefined || onHand.length === 0) return null;
-    const products = onHand.map(({ material, amount }) => ({ ...stuffed(material, [], holding), onHand: amount }));
+    const products = onHand.map(({ material, amount }) => ({
+      ...stuffed(material, [], holding),
+      onHand: amount,
+      ...(lies === 'top' && { placed: 'mulched' as const }),
+    }));
     return { ...reckoned.input, products, ownSizes: measures_L };
-  }, [reckoned, onHand, holding, measures_L]);
+  }, [reckoned, onHand, lies, holding, measures_L]);
   const found = useRate(input);
   const [, material] = /^amount:(.+)$/u.exec(sheet ?? '') ?? [];
   return (
@@ -49,7 +56,7 @@ export default function Rate({ bed }: { readonly bed: Bed }): ReactNode {
           ? { text: speaker.say('bedPage.sow'), href: to('bed', bed.id, 'sown') }
           : found === null
             ? { text: speaker.say('ratePage.add'), onAct: () => openSheet('add') }
-            : { text: speaker.say('ratePage.act'), href: to('bed', bed.id, 'put') }
+            : { text: speaker.say('ratePage.act'), href: to('bed', bed.id, 'put', ...carriedPath(lies, toPut(found))) }
       }
     >
       {reckoned === undefined ? (
@@ -82,6 +89,12 @@ export default function Rate({ bed }: { readonly bed: Bed }): ReactNode {
           <button type="button" className="word" onClick={() => openSheet('add')}>
             {speaker.say('ratePage.add')}
           </button>
+          <Choices
+            legend={speaker.say('bedPage.put.how')}
+            options={layings.map((value) => ({ value, text: speaker.say(`bedPage.put.${value}`) }))}
+            value={lies}
+            onChange={setLies}
+          />
         </>
       )}
       {sheet === 'add' && <Picker path={path} here={onHand.map((one) => one.material)} />}
@@ -99,6 +112,11 @@ export default function Rate({ bed }: { readonly bed: Bed }): ReactNode {
       )}
     </Page>
   );
+}
+
+/** What was reckoned to go on. */
+function toPut(found: Outcome<SpreadRate>): SpreadRate['products'] {
+  return found.ok ? found.value.products.filter(({ count }) => count > 0) : [];
 }
 
 /** The answer to what was asked last; null while there is none. */
