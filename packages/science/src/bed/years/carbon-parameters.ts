@@ -45,6 +45,10 @@ export interface CarbonParameters {
   readonly charcoalLasting_share: Figure;
   readonly organicMatterPerCarbon_ratio: Figure;
   readonly untested_pctDry: Ranged;
+  /** Most organic matter of a mineral soil. */
+  readonly mineralSoil_pctDry: Figure;
+  /** Most organic matter of which the pools and the equations of water may be asked at all. */
+  readonly organicSoil_pctDry: Figure;
   readonly usualDepth_m: Figure;
   readonly textures: Citation & { readonly rows: readonly TextureRow[] };
   /** Coefficients of sand, clay, organic matter, sand × organic, clay × organic, sand × clay, and 1. */

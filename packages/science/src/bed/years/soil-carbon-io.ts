@@ -12,7 +12,8 @@ import {
 import type { OwnSizes } from '../../material/index.ts';
 import { ownSizesSchema } from '../../mix/ingredient.ts';
 import { bedBounds } from '../slips.ts';
-import { type SoilTextureId, soilTextureIds } from './carbon-parameters.ts';
+import { carbonParameters, type SoilTextureId, soilTextureIds } from './carbon-parameters.ts';
+import { type CarbonWay, carbonWays } from './way.ts';
 import { planSchema, type Yearly } from './yearly-plan.ts';
 
 export interface SoilCarbonInput {
@@ -52,6 +53,7 @@ export interface CarbonYear {
 }
 
 export interface SoilCarbon {
+  readonly way: CarbonWay;
   readonly years: readonly CarbonYear[];
   readonly start_pctDry: Estimate;
   readonly end_pctDry: Estimate;
@@ -75,15 +77,18 @@ export interface SoilCarbon {
 }
 
 const LONGEST_YEARS = 50;
-/** Beyond it is no mineral soil, and neither the pools nor the equations of water hold. */
-const MOST_PCT = 20;
+const LEAST_PCT = 0.1;
 
 export const soilCarbonInputSchema: z.ZodType<SoilCarbonInput> = z.strictObject({
   area_m2: z.number().min(bedBounds.area_m2.least).max(bedBounds.area_m2.most),
   plan: planSchema,
   depth_m: z.number().min(0.05).max(1).optional().meta({ description: 'Depth of soil looked at; 0.25 if not said.' }),
   texture: z.enum(soilTextureIds).optional(),
-  organicMatter_pctDry: between(percentQuantity('Organic matter at the start.'), 0.1, MOST_PCT).optional(),
+  organicMatter_pctDry: between(
+    percentQuantity('Organic matter at the start.'),
+    LEAST_PCT,
+    carbonParameters.organicSoil_pctDry.value,
+  ).optional(),
   year_degC: z.number().min(-10).max(35).optional().meta({ description: 'Mean air of the year.' }),
   cropped: z.boolean().optional().meta({ description: 'Something grows there; true if not said.' }),
   years: z.int().min(1).max(LONGEST_YEARS).optional().meta({ description: 'Years ahead; 20 if not said.' }),
@@ -91,6 +96,7 @@ export const soilCarbonInputSchema: z.ZodType<SoilCarbonInput> = z.strictObject(
 });
 
 export const soilCarbonSchema: z.ZodType<SoilCarbon> = z.strictObject({
+  way: z.enum(carbonWays).meta({ description: 'From what the carbon at the start is reckoned.' }),
   years: z.array(
     z.strictObject({
       year: z.int(),

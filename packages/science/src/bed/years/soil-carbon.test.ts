@@ -129,6 +129,28 @@ describe('soil carbon', () => {
     expect(of('straw').kept_share?.p50).toBeLessThan(0.25);
   });
 
+  // AHDB's guide (recalled): up to 10 % organic matter a soil is mineral, to 20 % organic. Keys to Soil Taxonomy 2014, page 3: from
+  // about 20 % by weight on it may no longer behave as a mineral one.
+  it.each([
+    [undefined, 'by-nothing-known', 'not-tested'],
+    [0.5, 'by-organic-matter', undefined],
+    [10, 'by-organic-matter', undefined],
+    [{ p10: 8, p50: 9.5, p90: 14 }, 'by-organic-matter', undefined],
+    [10.1, 'by-dry-soil', 'peaty'],
+    [20, 'by-dry-soil', 'peaty'],
+  ] as const)('with %j of organic matter goes %s', (organicMatter_pctDry, way, note) => {
+    const found = answer({ organicMatter_pctDry, texture: 'loam', year_degC: 10 });
+    expect(found.way).toBe(way);
+    expect(found.notes.filter((one) => one === 'not-tested' || one === 'peaty')).toEqual(
+      note === undefined ? [] : [note],
+    );
+  });
+
+  it('refuses what is peat', () => {
+    const read = soilCarbon.input.safeParse({ area_m2: 1, plan: [], organicMatter_pctDry: 20.5 });
+    expect(read.success).toBe(false);
+  });
+
   it('refuses a bed buried each year', () => {
     expect(soilCarbon.run({ area_m2: 1, plan: compost(5000) }, needs)).toMatchObject({
       ok: false,

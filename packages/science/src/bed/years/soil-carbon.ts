@@ -7,7 +7,6 @@ import {
   fraction,
   free,
   fromPublished,
-  likely,
   percent,
   positive,
   type Scale,
@@ -25,6 +24,7 @@ import {
 } from './soil-carbon-io.ts';
 import { carbonOf, type Pools, poolsAfter } from './two-pools.ts';
 import { waterHeld } from './water-held.ts';
+import { type CarbonWay, wayOf } from './way.ts';
 import { type Weighed, weighPlan } from './yearly-plan.ts';
 
 const parameters = carbonParameters;
@@ -32,7 +32,6 @@ const USUAL_YEARS = 20;
 const PCT = 100;
 const MM_PER_M = 1000;
 const SPREAD_OVER_DEGC = 10;
-const PEATY_PCT = 12;
 const nothing: Pools = { young: 0, old: 0 };
 
 /** What feeds the soil each year, on a square metre, in one draw. */
@@ -82,7 +81,9 @@ function run(input: SoilCarbonInput, { draws }: Needs): Outcome<SoilCarbon> {
   const rotting = each((one) => organic_pctDry(one, years, 'rotting')).map((pct, i) => pct - at(without, i));
   const carbonGain_pct = summarise(rotting).p50 / parameters.organicMatterPerCarbon_ratio.value;
   const { low, high } = parameters.waterBySurvey_mmPerMPerPct;
+  const way = wayOf(input.organicMatter_pctDry);
   return good({
+    way,
     years: Array.from({ length: years + 1 }, (_, year) => told(year)),
     start_pctDry: summarise(start),
     end_pctDry: summarise(end),
@@ -101,7 +102,7 @@ function run(input: SoilCarbonInput, { draws }: Needs): Outcome<SoilCarbon> {
       gain_mm: summarise(water(years).map((mm, i) => mm - at(dry, i))),
       bySurvey_mm: { low: low * depth_m * carbonGain_pct, high: high * depth_m * carbonGain_pct },
     },
-    notes: notesOf(input, plan.value, summarise(end).p90),
+    notes: notesOf(input, way, plan.value, summarise(end).p90),
     cautions: inOrder([...plan.value.flatMap(({ cautions }) => cautions), 'local-rules']),
   });
 }
@@ -223,20 +224,20 @@ function textureOf(told: SoilCarbonInput['texture'], guess: number): TextureRow 
 }
 
 function notesOf(
-  { organicMatter_pctDry, texture, year_degC }: SoilCarbonInput,
+  { texture, year_degC }: SoilCarbonInput,
+  way: CarbonWay,
   plan: readonly Weighed[],
   highest_pct: number,
 ): readonly CarbonNote[] {
   const composts = humifiedOf('finished-compost').for;
-  const peaty = organicMatter_pctDry !== undefined && likely(organicMatter_pctDry) > PEATY_PCT;
   return [
-    ...(organicMatter_pctDry === undefined ? (['not-tested'] as const) : []),
+    ...(way === 'by-nothing-known' ? (['not-tested'] as const) : []),
     ...(texture === undefined ? (['texture-guessed'] as const) : []),
     ...(year_degC === undefined ? (['climate-guessed'] as const) : []),
     ...(plan.some(({ kind }) => composts.includes(kind.id)) ? (['compost-not-in-trial'] as const) : []),
     ...(plan.some(({ published }) => published === 'charcoal') ? (['charcoal'] as const) : []),
     ...(highest_pct > parameters.pedotransfer.most_pctDry ? (['beyond-water'] as const) : []),
-    ...(peaty ? (['peaty'] as const) : []),
+    ...(way === 'by-dry-soil' ? (['peaty'] as const) : []),
   ];
 }
 
@@ -259,6 +260,8 @@ const sources: readonly Cites[] = [
   parameters.charcoalLasting_share,
   parameters.organicMatterPerCarbon_ratio,
   parameters.untested_pctDry,
+  parameters.mineralSoil_pctDry,
+  parameters.organicSoil_pctDry,
   parameters.usualDepth_m,
   parameters.textures,
   parameters.pedotransfer,
