@@ -14,6 +14,15 @@ export {
   bedReport,
   bedsOverview,
 } from './bed-report.ts';
+export {
+  type YearsAsked,
+  type YearsRecords,
+  type YearsTold,
+  yearlyWords,
+  yearsAsked,
+  yearsFrom,
+  yearsRecords,
+} from './bed-years.ts';
 export { buildUpReport, soilCarbonReport } from './bed-years-report.ts';
 export type { BeliefSaid } from './belief-words.ts';
 export { baySize } from './bin-layers.ts';

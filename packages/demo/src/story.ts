@@ -33,7 +33,7 @@ export function setUp({ book }: Garden): void {
       precision: 'day',
       kind: 'bed-set-up',
       subject: id,
-      body: { name, area_m2, depth_m: guessed(0.2) },
+      body: { name, area_m2, depth_m: guessed(0.2), texture: 'sandy-loam' },
     });
   }
 }

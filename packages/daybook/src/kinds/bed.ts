@@ -4,7 +4,9 @@ import {
   positiveQuantity,
   type Quantity,
   type SoilFigure,
+  type SoilTextureId,
   soilFigureSchema,
+  soilTextureIds,
 } from '@loamwright/science';
 import { z } from 'zod';
 import { nameSchema } from '../entry/header.ts';
@@ -17,17 +19,20 @@ export interface BedSetUp {
   readonly area_m2: Quantity;
   /** Depth of soil that is worked. */
   readonly depth_m?: Quantity | undefined;
+  /** How coarse its soil is; since version 2. */
+  readonly texture?: SoilTextureId | undefined;
   readonly note?: string | undefined;
 }
 
 export const bedSetUp: Kind<BedSetUp> = {
   id: 'bed-set-up',
-  kv: 1,
+  kv: 2,
   subject: 'bed',
   body: z.strictObject({
     name: shortText,
     area_m2: positiveQuantity('Area, m²'),
     depth_m: length_m.optional(),
+    texture: z.enum(soilTextureIds).optional(),
     note: longText.optional(),
   }),
 };

@@ -1,6 +1,5 @@
 import { apiEn } from './api.ts';
 import { bedDeskEn } from './bed-desk.ts';
-import { bedYearsEn } from './bed-years.ts';
 import { calculationsEn } from './calculations.ts';
 import { charEn } from './char.ts';
 import { clausesDeskEn } from './clauses-desk.ts';
@@ -16,7 +15,6 @@ import { sizeEn } from './size.ts';
 /** What only the command line, the server and the written pages say. The app is built without it (`no-desk.ts`). */
 export const deskEn: typeof apiEn &
   typeof bedDeskEn &
-  typeof bedYearsEn &
   typeof calculationsEn &
   typeof clausesDeskEn &
   typeof charEn &
@@ -30,7 +28,6 @@ export const deskEn: typeof apiEn &
   typeof sizeEn = {
   ...apiEn,
   ...bedDeskEn,
-  ...bedYearsEn,
   ...calculationsEn,
   ...clausesDeskEn,
   ...charEn,

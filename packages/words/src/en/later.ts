@@ -1,5 +1,6 @@
 import { balanceEn } from './balance.ts';
 import { bedEn } from './bed.ts';
+import { bedYearsEn } from './bed-years.ts';
 import { bedsEn } from './beds.ts';
 import { clausesEn } from './clauses.ts';
 import { cropsEn } from './crops.ts';
@@ -15,6 +16,7 @@ import { spreadEn } from './spread.ts';
 
 type Later = typeof balanceEn &
   typeof bedEn &
+  typeof bedYearsEn &
   typeof bedsEn &
   typeof clausesEn &
   typeof cropsEn &
@@ -35,6 +37,7 @@ type Later = typeof balanceEn &
 export const laterEn: Later = {
   ...balanceEn,
   ...bedEn,
+  ...bedYearsEn,
   ...bedsEn,
   ...clausesEn,
   ...cropsEn,

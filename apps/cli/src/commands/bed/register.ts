@@ -39,7 +39,8 @@ function registerKept(bed: Command, { under, say, run }: Register): void {
     under(bed, 'set', 'cli.bed.set')
       .argument('<bed>', say('cli.bed.show.bed'))
       .argument('[area]', say('cli.bed.set.area'))
-      .option('--depth <depth>', say('cli.bed.set.depth')),
+      .option('--depth <depth>', say('cli.bed.set.depth'))
+      .option('--texture <texture>', say('cli.bed.years.texture')),
   ).action((name, area, options) => run(options, (session) => bedSet(name, area, options, session)));
 
   writing(
@@ -129,7 +130,9 @@ export function registerBed(bed: Command, register: Register): void {
     .action((charcoal, options) => run(options, async (session) => bedChar(charcoal, options, session)));
 
   under(bed, 'years', 'cli.bed.years')
-    .argument('[crops...]', say('cli.bed.years.crops'))
+    .argument('[bedOrCrops...]', say('cli.bed.years.crops'))
+    .option('--bed <name>', say('cli.bed.years.bed'))
+    .option('--last <years>', say('cli.bed.years.last'))
     .option('--put <stuff...>', say('cli.bed.years.put'))
     .option('--area <area>', say('cli.bed.years.area'))
     .option('--depth <depth>', say('cli.bed.years.depth'))
@@ -138,5 +141,5 @@ export function registerBed(bed: Command, register: Register): void {
     .option('--air <temperature>', say('cli.bed.years.air'))
     .option('--years <years>', say('cli.bed.years.years'))
     .option('--size <size...>', say('cli.option.size'))
-    .action((crops, options) => run(options, (session) => bedYears(crops, options, session)));
+    .action((typed, options) => run(options, (session) => bedYears(typed, options, session)));
 }

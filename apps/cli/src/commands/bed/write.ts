@@ -1,10 +1,10 @@
 import { cropToKeep } from '@loamwright/advisor';
 import type { Bodies, Holding } from '@loamwright/daybook';
-import { bad, good, type Outcome, type Quantity } from '@loamwright/science';
+import { bad, good, type Outcome, type Quantity, soilTextureIds } from '@loamwright/science';
 import { readQuantity } from '@loamwright/units';
 import type { Speaker } from '@loamwright/words';
 import type { Answer } from '../../answer.ts';
-import { allOf } from '../../blend.ts';
+import { allOf, readOneOf } from '../../blend.ts';
 import { type Jotting, readBook } from '../../book.ts';
 import { readIngredients } from '../../grammar/ingredient.ts';
 import { enteredOf, readMeasurement } from '../../grammar/measurement.ts';
@@ -49,6 +49,7 @@ const noteOf = ({ note }: BedWriteOptions): { readonly note?: string } => (note 
 
 export interface BedSetOptions extends BedWriteOptions {
   readonly depth?: string | undefined;
+  readonly texture?: string | undefined;
 }
 
 /** `loamwright bed set`: a bed set up, or a known one altered. */
@@ -68,7 +69,9 @@ export function bedSet(
       options.depth === undefined
         ? good(undefined)
         : readMeasurement(options.depth, 'depth', '--depth', session.speaker.system);
-    if (!area.ok || !depth.ok) return bad(...allOf(area, depth));
+    const texture =
+      options.texture === undefined ? good(undefined) : readOneOf(options.texture, soilTextureIds, '--texture');
+    if (!area.ok || !depth.ok || !texture.ok) return bad(...allOf(area, depth, texture));
     if (area.value === undefined)
       return bad({ code: 'missing', path: 'area', found: '', wanted: '12m2, 100ft2, 4x8ft' });
     const body: Bodies['bed-set-up'] = {
@@ -76,6 +79,7 @@ export function bedSet(
       name: before?.name ?? name.trim(),
       area_m2: area.value,
       ...(depth.value !== undefined && { depth_m: depth.value.si }),
+      ...(texture.value !== undefined && { texture: texture.value }),
       ...noteOf(options),
     };
     const entered = {

@@ -1,4 +1,16 @@
-import { buildUpReport, soilCarbonReport, stuffed } from '@loamwright/advisor';
+import {
+  buildUpReport,
+  cropNamed,
+  seasonOf,
+  soilCarbonReport,
+  stuffed,
+  type YearsAsked,
+  type YearsRecords,
+  type YearsTold,
+  yearsAsked,
+  yearsFrom,
+  yearsRecords,
+} from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import {
   type BuildUpInput,
@@ -23,11 +35,14 @@ import { readMeasurement } from '../../grammar/measurement.ts';
 import { namesOf } from '../../holding.ts';
 import type { Session } from '../../session.ts';
 import { openWithSizes } from '../../sizes.ts';
+import { subjectNamed } from '../../subject.ts';
 import { page } from '../../text.ts';
 import { cautionText } from '../heap.ts';
 import { readArea, readCrops, readSoil } from './read.ts';
 
 export interface BedYearsOptions {
+  readonly bed?: string | undefined;
+  readonly last?: string | undefined;
   readonly put?: readonly string[] | undefined;
   readonly area?: string | undefined;
   readonly depth?: string | undefined;
@@ -39,8 +54,10 @@ export interface BedYearsOptions {
 }
 
 const USUAL_AREA_M2 = 10;
+const USUAL_SEASONS = 3;
+const MOST_SEASONS = 20;
 
-/** `loamwright bed years`: a bed under a yearly plan, years on. */
+/** `loamwright bed years`: a bed under a yearly plan, years on; what the daybook has of it, unless it is typed. */
 export async function bedYears(
   typed: readonly string[],
   options: BedYearsOptions,
@@ -49,10 +66,11 @@ export async function bedYears(
   const opened = await openWithSizes(options, before);
   if (!opened.ok) return opened;
   const { holding, session } = opened.value;
-  const asked = readAsked(typed, options, holding, session);
-  if (!asked.ok) return asked;
-  const carbonInput = check<SoilCarbonInput>(soilCarbon.input, asked.value.carbon);
-  const upInput = check<BuildUpInput>(buildUp.input, asked.value.up);
+  const read = readAsked(typed, options, holding, session);
+  if (!read.ok) return read;
+  const { asked, records, carbon: carbonAsked, up: upAsked } = read.value;
+  const carbonInput = check<SoilCarbonInput>(soilCarbon.input, carbonAsked);
+  const upInput = check<BuildUpInput>(buildUp.input, upAsked);
   if (!carbonInput.ok || !upInput.ok) return bad(...asOptions(allOf(carbonInput.ok ? upInput : carbonInput)));
   const draws = createDraws();
   const carbon = soilCarbon.run(carbonInput.value, { draws });
@@ -69,11 +87,17 @@ export async function bedYears(
   const text = [
     lines([report.answer, ...report.lines]),
     lines(buildUpReport(up.value)),
+    records === undefined ? '' : lines(yearsFrom(asked, records, { holding, speaker })),
     lines(report.notes, '- '),
     cautionText(carbon.value.cautions, speaker, terminal.columns),
   ];
   return good({
-    value: { input: asked.value, carbon: carbon.value, buildUp: up.value },
+    value: {
+      input: { carbon: carbonAsked, up: upAsked },
+      carbon: carbon.value,
+      buildUp: up.value,
+      ...(records !== undefined && { from: asked.from }),
+    },
     text: text.filter((block) => block !== '').join('\n\n'),
   });
 }
@@ -92,52 +116,120 @@ function asOptions(problems: readonly Problem[]): readonly Problem[] {
 }
 
 interface Asked {
+  readonly asked: YearsAsked;
+  /** Absent where no bed of the daybook was named. */
+  readonly records: YearsRecords | undefined;
   readonly carbon: unknown;
   readonly up: unknown;
 }
 
+const nothing: YearsTold = {};
+
+/** What was typed, over what the daybook knows of the bed. */
 function readAsked(
   typed: readonly string[],
   options: BedYearsOptions,
   holding: Holding,
   session: Session,
 ): Outcome<Asked> {
-  const crops = readCrops(typed, false, session);
-  const plan = readPlan(options.put ?? [], holding, session);
-  const area = options.area === undefined ? good(undefined) : readArea(options.area, '--area', session);
-  const { system } = session.speaker;
-  const depth =
-    options.depth === undefined ? good(undefined) : readMeasurement(options.depth, 'depth', '--depth', system);
+  const named = readNamed(typed, options, holding, session);
+  if (!named.ok) return named;
+  const told = readTold(named.value.crops, options, holding, session);
   const air =
-    options.air === undefined ? good(undefined) : readMeasurement(options.air, 'temperature', '--air', system);
-  const texture =
-    options.texture === undefined ? good(undefined) : readOneOf(options.texture, soilTextureIds, '--texture');
+    options.air === undefined
+      ? good(undefined)
+      : readMeasurement(options.air, 'temperature', '--air', session.speaker.system);
   const years = options.years === undefined ? good(undefined) : readFigure(options.years, '--years');
-  const soil = readSoil(options.soil ?? []);
-  if (!crops.ok || !plan.ok || !area.ok || !depth.ok || !air.ok || !texture.ok || !years.ok || !soil.ok)
-    return bad(...allOf(crops, plan, area, depth, air, texture, years, soil));
-  const grown = crops.value.reduce((sum, { area_m2 }) => sum + likely(area_m2), 0);
+  if (!told.ok || !air.ok || !years.ok) return bad(...allOf(told, air, years));
+  const { records } = named.value;
+  const asked = yearsAsked(told.value, records?.told ?? nothing);
+  const grown = asked.up.crops.reduce((sum, { area_m2 }) => sum + likely(area_m2), 0);
   const shared = {
-    area_m2: area.value ?? (grown > 0 ? grown : USUAL_AREA_M2),
-    plan: plan.value,
+    area_m2: asked.up.area_m2 ?? (grown > 0 ? grown : USUAL_AREA_M2),
     ...(years.value !== undefined && { years: years.value }),
     ...(session.settings.measures_L !== undefined && { ownSizes: session.settings.measures_L }),
   };
+  return good({
+    asked,
+    records,
+    carbon: { ...asked.carbon, ...shared, ...(air.value !== undefined && { year_degC: air.value.si }) },
+    up: { ...asked.up, ...shared },
+  });
+}
+
+interface Named {
+  readonly records: YearsRecords | undefined;
+  readonly crops: readonly string[];
+}
+
+/**
+ * A bed by `--bed`, or as what is typed first without an area: crops have theirs. A crop without an area, where no bed goes by its
+ * name, is left to be refused as one.
+ */
+function readNamed(
+  typed: readonly string[],
+  { bed, last }: BedYearsOptions,
+  holding: Holding,
+  session: Session,
+): Outcome<Named> {
+  const [first = ''] = typed;
+  const isFirst = bed === undefined && first !== '' && !first.includes('=');
+  const name = isFirst ? first : bed;
+  const seasons = last === undefined ? good(USUAL_SEASONS) : readSeasons(last);
+  if (!seasons.ok) return seasons;
+  if (name === undefined) return good({ records: undefined, crops: typed });
+  const id = subjectNamed(holding, 'bed', name);
+  if (!id.ok)
+    return isFirst && 'id' in cropNamed(name, session.speaker) ? good({ records: undefined, crops: typed }) : id;
+  const kept = holding.beds.get(id.value);
+  if (kept === undefined) throw new RangeError('a bed was named');
+  const { now, zone, speaker } = session;
+  const season = seasonOf(now().toISOString(), zone);
+  return good({
+    records: yearsRecords(kept, holding, { season, zone, speaker, seasons: seasons.value }),
+    crops: isFirst ? typed.slice(1) : typed,
+  });
+}
+
+/** Problems: those of a figure; `out-of-bounds`. */
+function readSeasons(typed: string): Outcome<number> {
+  const read = readFigure(typed, '--last');
+  if (!read.ok) return read;
+  const { value } = read;
+  return typeof value === 'number' && Number.isInteger(value) && value >= 1 && value <= MOST_SEASONS
+    ? good(value)
+    : bad({ code: 'out-of-bounds', path: '--last', found: typed.slice(0, 40), wanted: `1 … ${MOST_SEASONS}` });
+}
+
+/** What is typed of the bed; nothing of what is left out. */
+function readTold(
+  typed: readonly string[],
+  options: BedYearsOptions,
+  holding: Holding,
+  session: Session,
+): Outcome<YearsTold> {
+  const crops = readCrops(typed, false, session);
+  const plan = readPlan(options.put ?? [], holding, session);
+  const area = options.area === undefined ? good(undefined) : readArea(options.area, '--area', session);
+  const depth =
+    options.depth === undefined
+      ? good(undefined)
+      : readMeasurement(options.depth, 'depth', '--depth', session.speaker.system);
+  const texture =
+    options.texture === undefined ? good(undefined) : readOneOf(options.texture, soilTextureIds, '--texture');
+  const soil = readSoil(options.soil ?? []);
+  if (!crops.ok || !plan.ok || !area.ok || !depth.ok || !texture.ok || !soil.ok)
+    return bad(...allOf(crops, plan, area, depth, texture, soil));
   const { organicMatter_pctDry, phosphorusClass, potassiumClass } = soil.value;
   return good({
-    carbon: {
-      ...shared,
-      ...(depth.value !== undefined && { depth_m: depth.value.si }),
-      ...(air.value !== undefined && { year_degC: air.value.si }),
-      ...(texture.value !== undefined && { texture: texture.value }),
-      ...(organicMatter_pctDry !== undefined && { organicMatter_pctDry }),
-    },
-    up: {
-      ...shared,
-      crops: crops.value,
-      ...(phosphorusClass !== undefined && { phosphorusClass }),
-      ...(potassiumClass !== undefined && { potassiumClass }),
-    },
+    area_m2: area.value,
+    depth_m: depth.value?.si,
+    texture: texture.value,
+    organicMatter_pctDry,
+    phosphorusClass,
+    potassiumClass,
+    plan: plan.value.length > 0 ? plan.value : undefined,
+    crops: crops.value.length > 0 ? crops.value : undefined,
   });
 }
 
