@@ -63,9 +63,38 @@ describe('the beds', () => {
     await act(page, 'Keep the test');
     await asks(page, 'What does Kale want?');
 
+    // Years on: nothing went on it yet; then compost, changed by a touch, and what else was said is kept from the daybook.
+    await page.getByRole('link', { name: 'Years on' }).click();
+    await asks(page, 'What becomes of Kale?');
+    expect(await answer(page)).toContain('With nothing put on organic matter goes from about');
+    await page.getByRole('button', { name: 'Put something on each year' }).click();
+    await page.getByRole('searchbox').fill('compost');
+    await page.getByRole('option', { name: 'finished compost', exact: true }).click();
+    await page.getByLabel('How many', { exact: true }).fill('4');
+    await page.getByLabel('Of which measure').selectOption({ label: 'garden barrow' });
+    await page.getByRole('button', { name: 'It is here' }).click();
+    await page.getByText('more water (').waitFor();
+    expect(await answer(page)).toMatch(
+      /^With 4 barrows of finished compost each year organic matter goes from about .+ to about/u,
+    );
+    const rich = await answer(page);
+    await page.getByRole('button', { name: '4 barrows' }).click();
+    await page.getByLabel('How many', { exact: true }).fill('1');
+    await page.getByRole('button', { name: 'Change it' }).click();
+    await page.getByRole('button', { name: '1 barrow' }).waitFor();
+    expect(await answer(page)).not.toBe(rich);
+    await page.getByText('In 10 years').first().waitFor();
+    await page.getByText('From the daybook: its area, 12 m²').waitFor();
+    await page.getByText('phosphorus (far too high)').waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    await page.getByRole('button', { name: 'As it is written down' }).click();
+    await page.getByText('With nothing put on organic matter').waitFor();
+    await page.getByRole('link', { name: 'Write down a soil test' }).waitFor();
+
     await page.getByRole('link', { name: 'Beds' }).click();
     await act(page, 'Set up a bed');
     await page.getByLabel('Name').fill('Leeks');
+    await page.getByLabel('What soil it is').selectOption({ label: 'clay loam' });
     await page.getByLabel('Area').fill('4000 x 2500 m');
     await act(page, 'Keep the bed');
     await page.getByText('has 10000000 m²').waitFor();

@@ -66,6 +66,7 @@ function screens(heap: string, entry: string): readonly Screen[] {
     at('bed/kale/change', '.field'),
     at('bed/kale/rate', '.answer'),
     at('bed/kale/record', 'ol.lines li'),
+    at('bed/kale/years', '.picture svg'),
     at('material', '[role=option]'),
     at('material/straw', '.picture svg'),
     at('material/straw?sheet=fact%3Amoisture_pctWet', 'dialog a'),

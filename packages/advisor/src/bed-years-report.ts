@@ -1,6 +1,6 @@
 import type { BuildUp, BuiltUp, SoilCarbon } from '@loamwright/science';
 import type { Figure, Saying } from '@loamwright/words';
-import { mass, say, sayOf, smallMass } from './saying.ts';
+import { liquid, mass, say, sayOf, smallMass } from './saying.ts';
 
 const SURE = 0.8;
 const EVERY_YEARS = 5;
@@ -45,6 +45,42 @@ export function soilCarbonReport(found: SoilCarbon): {
   };
 }
 
+/** The plan's two answers on one screen: what becomes of organic matter and water, and of phosphorus and potassium. */
+export function yearsAnswer(
+  carbon: SoilCarbon,
+  up: BuildUp,
+  { stuff, area_m2 }: { readonly stuff: readonly Saying[]; readonly area_m2: number },
+): { readonly soil: Saying; readonly nutrients: Saying } {
+  const last = carbon.years.at(-1);
+  if (last === undefined) throw new RangeError('a year');
+  const { p10, p50, p90 } = carbon.end_pctDry;
+  const places = {
+    start: tenths(carbon.start_pctDry.p50),
+    end: tenths(p50),
+    years: last.year,
+    low: tenths(p10),
+    high: tenths(p90),
+  };
+  const element = (id: 'phosphate' | 'potash'): Saying => {
+    const { figure, range } = netOf(up[id]);
+    return sayOf(`yearsPage.${id}`, up[id].way, { kg: figure, range });
+  };
+  return {
+    soil:
+      stuff.length === 0
+        ? say('yearsPage.answer.nothing', places)
+        : say('yearsPage.answer', { ...places, stuff, water: bedWater(carbon, area_m2) }),
+    nutrients: say('yearsPage.up', { years: up.years, phosphate: element('phosphate'), potash: element('potash') }),
+  };
+}
+
+/** A millimetre is a litre on each square metre. */
+function bedWater({ water: { gain_mm } }: SoilCarbon, area_m2: number): Saying {
+  if (gain_mm.p50 < LEAST_LITRES) return say('yearsPage.water.none');
+  const gain = liquid({ p10: gain_mm.p10 * area_m2, p50: gain_mm.p50 * area_m2, p90: gain_mm.p90 * area_m2 });
+  return say('yearsPage.water', { gain, range: { ...gain, asRange: true } });
+}
+
 function keptWords({ brought_kg, kept_kg, kept_share }: SoilCarbon): readonly Saying[] {
   if (kept_share === undefined) return [];
   return [
@@ -84,10 +120,15 @@ export function buildUpReport(found: BuildUp): readonly Saying[] {
   ];
 }
 
-function netWords({ overYears_kg: { p10, p50, p90 }, way }: BuiltUp): Saying {
-  const gone = { p10: -p90, p50: -p50, p90: -p10 };
-  const net = way === 'falls' ? gone : { p10, p50, p90 };
-  return sayOf('years.net', way, { kg: some(net), range: { ...some(net), asRange: true } });
+function netWords(element: BuiltUp): Saying {
+  const { figure, range } = netOf(element);
+  return sayOf('years.net', element.way, { kg: figure, range });
+}
+
+/** What builds up, or what the soil gives where it falls. */
+function netOf({ overYears_kg: { p10, p50, p90 }, way }: BuiltUp): { readonly figure: Figure; readonly range: Figure } {
+  const figure = some(way === 'falls' ? { p10: -p90, p50: -p50, p90: -p10 } : { p10, p50, p90 });
+  return { figure, range: { ...figure, asRange: true } };
 }
 
 function harvestWords({ overYears_harvests: harvests, way }: BuiltUp): readonly Saying[] {

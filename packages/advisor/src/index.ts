@@ -23,7 +23,7 @@ export {
   yearsFrom,
   yearsRecords,
 } from './bed-years.ts';
-export { buildUpReport, soilCarbonReport } from './bed-years-report.ts';
+export { buildUpReport, soilCarbonReport, yearsAnswer } from './bed-years-report.ts';
 export type { BeliefSaid } from './belief-words.ts';
 export { baySize } from './bin-layers.ts';
 export type { PartWords } from './blend-words.ts';

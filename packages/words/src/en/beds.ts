@@ -35,6 +35,7 @@ export const bedsEn = {
   'bedsPage.new.area': 'Area',
   'bedsPage.new.area.hint': 'Or its sides: {sides}.',
   'bedsPage.new.depth': 'Depth that is worked, if you know',
+  'bedsPage.new.texture': 'What soil it is, if you know',
   'bedsPage.new.act': 'Keep the bed',
   'bedsPage.unknown.question': 'Which bed?',
   'bedsPage.unknown.answer': 'There is no such bed in this daybook.',

@@ -9,6 +9,7 @@ import { LogHarvested } from './LogHarvested.tsx';
 import { LogPut } from './LogPut.tsx';
 import { LogSown } from './LogSown.tsx';
 
+const BedYears = lazy(() => import('./BedYears.tsx'));
 const LogTested = lazy(() => import('./LogTested.tsx'));
 const Rate = lazy(() => import('./Rate.tsx'));
 const RecordPage = lazy(() => import('../record/RecordPage.tsx'));
@@ -47,6 +48,8 @@ export default function BedAt({ bed: id, page }: Properties): ReactNode {
       return <SetUpBed bed={bed} />;
     case 'record':
       return <RecordPage of={{ type: 'bed', id: bed.id }} />;
+    case 'years':
+      return <BedYears bed={bed} />;
     case 'rate':
       return <Rate bed={bed} />;
     default:

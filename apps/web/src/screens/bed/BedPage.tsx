@@ -1,7 +1,6 @@
 import '@loamwright/words/later';
 import { bedReport } from '@loamwright/advisor';
 import type { Bed } from '@loamwright/daybook';
-import type { Saying } from '@loamwright/words';
 import { type ReactNode, useMemo, useState } from 'react';
 import { useBook } from '../../keep/useBook.ts';
 import { Cautions } from '../../parts/Cautions.tsx';
@@ -12,6 +11,7 @@ import { Page } from '../../shell/Page.tsx';
 import { openSheet, to, useRoute } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import { BedPicture } from './BedPicture.tsx';
+import { Lines } from './Lines.tsx';
 import { useMoment } from './moment.ts';
 
 const dids = ['sown', 'put', 'tested', 'harvested', 'change'] as const;
@@ -51,6 +51,11 @@ export function BedPage({ bed }: { readonly bed: Bed }): ReactNode {
       {budget?.advice.map((said) => (
         <p key={said.key}>{speaker.tell(said)}</p>
       ))}
+      <p className="words-row">
+        <a className="word" href={to('bed', bed.id, 'years')}>
+          {speaker.say('yearsPage.link')}
+        </a>
+      </p>
       <nav className="section" aria-label={speaker.say('bedPage.did')}>
         <h2>{speaker.say('bedPage.did')}</h2>
         <p className="words-row">
@@ -96,20 +101,5 @@ export function BedPage({ bed }: { readonly bed: Bed }): ReactNode {
         </QuantitySheet>
       )}
     </Page>
-  );
-}
-
-function Lines({ title, sayings }: { readonly title: string; readonly sayings: readonly Saying[] }): ReactNode {
-  const speaker = useSpeaker();
-  const told = sayings.map((said) => speaker.tell(said));
-  return (
-    <section className="section">
-      <h2>{title}</h2>
-      <ul className="lines">
-        {told.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </section>
   );
 }

@@ -1,8 +1,9 @@
 import '@loamwright/words/later';
 import type { Bed, Entered } from '@loamwright/daybook';
-import { likely } from '@loamwright/science';
+import { likely, type SoilTextureId, soilTextureIds } from '@loamwright/science';
 import { type ReactNode, useState } from 'react';
 import { v7 } from 'uuid';
+import { Pick } from '../../parts/Pick.tsx';
 import { QuantityField } from '../../parts/QuantityField.tsx';
 import { WritePage } from '../../parts/WritePage.tsx';
 import { to } from '../../shell/route.ts';
@@ -34,6 +35,7 @@ export default function SetUpBed({ bed }: { readonly bed?: Bed | undefined }): R
     entered: bed?.setUp.entry.entered?.['/depth_m'],
   });
   const deep_m = depth.value ?? 0;
+  const [texture, setTexture] = useState<SoilTextureId | null>(before?.texture ?? null);
   return (
     <WritePage
       then={to('bed', id)}
@@ -50,6 +52,7 @@ export default function SetUpBed({ bed }: { readonly bed?: Bed | undefined }): R
                 name: name.trim(),
                 area_m2: area.value,
                 ...(deep_m > 0 && { depth_m: deep_m }),
+                ...(texture !== null && { texture }),
                 ...(before?.note !== undefined && { note: before.note }),
               },
               entered: {
@@ -79,6 +82,12 @@ export default function SetUpBed({ bed }: { readonly bed?: Bed | undefined }): R
         value={depth.value}
         words={depth.entered?.words}
         onChange={(value, words) => setDepth({ value, entered: { words } })}
+      />
+      <Pick
+        label={speaker.say('bedsPage.new.texture')}
+        options={soilTextureIds.map((value) => ({ value, text: speaker.say(`soil.texture.${value}`) }))}
+        value={texture}
+        onChange={setTexture}
       />
     </WritePage>
   );
