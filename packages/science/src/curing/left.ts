@@ -10,12 +10,12 @@ import {
   summarise,
 } from '../estimate/index.ts';
 import { fateDraws, likelyFate, nitrogenAtRisk_kg } from '../mix/fate.ts';
-import { resolve, weigh } from '../mix/ingredient.ts';
 import { weighMix } from '../mix/mix-input.ts';
-import { materialRules, mixParameters } from '../mix/parameters.ts';
+import { materialRules } from '../mix/parameters.ts';
 import { type Portion, portionMoisture_pctWet } from '../mix/portion.ts';
 import { ripeDry_kg } from '../mix/salts.ts';
 import type { Left } from './believed.ts';
+import { readyCompost, readyVolume_m3 } from './ready-volume.ts';
 import type { YieldInput } from './yield-io.ts';
 import { yieldParameters } from './yield-parameters.ts';
 
@@ -28,29 +28,13 @@ export function heapLeft(input: YieldInput, draws: Draws): Outcome<Left> {
     : fromMix(input, compost.value, draws);
 }
 
-/** A cubic metre of ready compost as it lies in the heap: with what was measured on this one, else as published. */
-function readyCompost(input: YieldInput, draws: Draws): Outcome<readonly Portion[]> {
-  const { readyMoisture_pctWet, readyDensity_kgPerM3AsIs } = yieldParameters;
-  const resolved = resolve(
-    {
-      material: 'finished-compost',
-      described: {
-        moisture_pctWet: input.readyMoisture_pctWet ?? fromPublished(readyMoisture_pctWet, percent),
-        densityLoose_kgPerM3AsIs: input.readyDensity_kgPerM3AsIs ?? fromPublished(readyDensity_kgPerM3AsIs, positive),
-      },
-    },
-    '',
-  );
-  return resolved.ok ? weigh(resolved.value, { volume_m3: 1 }, 'ready', { draws, path: '' }) : resolved;
-}
-
 /** Nothing is known but the volume: published shrinking, and composts of a laboratory. */
 function fromVolume(input: YieldInput, compost: readonly Portion[], draws: Draws): Outcome<Left> {
   const built_m3 = drawsOf(draws, 'heap/built_m3', input.built_m3 ?? Number.NaN, positive);
   const lost = drawsOf(
     draws,
     'heap/volumeLost_pctVolume',
-    fromPublished(mixParameters.volumeLost_pctVolume, percent),
+    fromPublished(yieldParameters.volumeLost_pctVolume, percent),
     percent,
   );
   const volume_m3 = built_m3.map((one, i) => one * (1 - (lost[i] ?? Number.NaN) / 100));
@@ -98,8 +82,7 @@ function fromMix(input: YieldInput, compost: readonly Portion[], draws: Draws): 
     basis: ash === undefined ? 'rotting' : 'ash',
     notes: ash !== undefined && isGritty(before, dry_kg) ? ['grit'] : [],
     built_m3,
-    // A heap settles; it never grows.
-    volume_m3: wet_kg.map((one, i) => Math.min(built_m3[i] ?? Number.NaN, one / (compost[i]?.wet_kg ?? Number.NaN))),
+    volume_m3: readyVolume_m3({ dry_kg, built_m3, compost }),
     moisture_pctWet: shares.map((share) => 100 * (1 - share)),
     wet_kg,
     dry_kg,

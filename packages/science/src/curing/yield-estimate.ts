@@ -108,7 +108,7 @@ export const yieldEstimate: Calculation<YieldInput, HeapYield> = {
   input: yieldInputSchema,
   output: yieldSchema,
   sources: [
-    mixParameters.volumeLost_pctVolume,
+    yieldParameters.volumeLost_pctVolume,
     mixParameters.finalRatio,
     yieldParameters.readyDensity_kgPerM3AsIs,
     yieldParameters.readyMoisture_pctWet,

@@ -13,6 +13,8 @@ export interface YieldParameters {
   /** Ready compost as it lies in the heap, not sifted. */
   readonly readyDensity_kgPerM3AsIs: Ranged;
   readonly readyMoisture_pctWet: Ranged;
+  /** Volume that goes while manure composts: for a heap of which nothing is known but its volume. */
+  readonly volumeLost_pctVolume: Ranged;
   /** Nitrogen that leaves any heap, percent of what went in. */
   readonly nitrogenLeast_pct: Ranged;
   /** Potassium that runs out, percent of what went in. */

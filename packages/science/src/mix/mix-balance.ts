@@ -1,15 +1,8 @@
 import { z } from 'zod';
 import { type Calculation, good, type Outcome } from '../catalogue/index.ts';
 import { type CautionId, inOrder } from '../caution/index.ts';
-import {
-  type Draws,
-  drawsOf,
-  type Estimate,
-  estimateSchema,
-  fromPublished,
-  percent,
-  summarise,
-} from '../estimate/index.ts';
+import { readyCompost, readyVolume_m3 } from '../curing/ready-volume.ts';
+import { type Draws, type Estimate, estimateSchema, summarise } from '../estimate/index.ts';
 import { bandTable, type Judged, judge, judgedSchema } from './bands.ts';
 import { fateDraws, heat_MJ, likelyFate, nitrogenAtRisk_kg } from './fate.ts';
 import { demanded } from './fire.ts';
@@ -28,7 +21,7 @@ import {
 import { mixParameters } from './parameters.ts';
 import { settlingRoom_pctVolume } from './porosity.ts';
 import { built, type Portion, portionMoisture_pctWet, portionRatio } from './portion.ts';
-import { type Salts, saltsOf, saltsSchema } from './salts.ts';
+import { ripeDry_kg, type Salts, saltsOf, saltsSchema } from './salts.ts';
 import { mixCautionIds, mixSources } from './sources.ts';
 import { type StarterNote, starterNoteSchema, startersIn } from './starters.ts';
 import { type PHTendency, pHTendencyOf } from './tendency.ts';
@@ -78,7 +71,7 @@ export interface MixBalance {
   readonly nitrogenAtRisk_pctNitrogen?: Estimate | undefined;
   /** Volume it may lose by settling before its air space falls below the reasonable band. */
   readonly settlingRoom_pctVolume: Estimate;
-  /** Volume once it is ready. */
+  /** Volume once it is ready, as `yield-estimate` reckons it where nothing was measured. */
   readonly ready_m3: Estimate;
   /** Which ingredients pull its pH down or up at first; the pH itself is not reckoned. */
   readonly pH: PHTendency;
@@ -128,7 +121,12 @@ export const mixBalanceSchema: z.ZodType<MixBalance> = z.strictObject({
   cautions: z.array(z.enum(mixCautionIds)),
 });
 
-const volumeLost: Estimate = fromPublished(mixParameters.volumeLost_pctVolume, percent);
+/** Ready compost as published. */
+function publishedCompost(draws: Draws): readonly Portion[] {
+  const compost = readyCompost({}, draws);
+  if (!compost.ok) throw new RangeError('published compost can be weighed');
+  return compost.value;
+}
 
 /** The mix's figures from its weighed draws. Every draw has a wet mass and a volume. */
 export function balanceOf(
@@ -154,7 +152,6 @@ export function balanceOf(
   const atRisk_kg = Float64Array.from(total, (portion, i) => nitrogenAtRisk_kg(portion, fates[i] ?? likelyFate));
   const airSpace = ofHeap('freeAirSpace_pctVolume');
   const leastAir = (goals?.freeAirSpace_pctVolume ?? bandTable.goals.freeAirSpace_pctVolume).reasonable.low ?? 0;
-  const lost = drawsOf(draws, 'heap/volumeLost_pctVolume', volumeLost, percent);
   return {
     ingredients: mix.ingredients.map(({ permitted, portions }) => ({
       ...permitted,
@@ -194,7 +191,9 @@ export function balanceOf(
     ),
     nitrogenAtRisk_kg: summarise(atRisk_kg),
     settlingRoom_pctVolume: summarise(airSpace.map((air) => settlingRoom_pctVolume(air, leastAir))),
-    ready_m3: summarise(volume_m3.map((one, i) => one * (1 - (lost[i] ?? Number.NaN) / 100))),
+    ready_m3: summarise(
+      readyVolume_m3({ dry_kg: figure(ripeDry_kg), built_m3: volume_m3, compost: publishedCompost(draws) }),
+    ),
     pH: pHTendencyOf(mix),
     salts: saltsOf(mix, draws),
     starters: startersIn(mix),

@@ -112,8 +112,6 @@ export interface MixParameters {
   readonly availableRatio: Figure;
   /** C:N at which compost ends. */
   readonly finalRatio: RangedFigure;
-  /** Volume that a heap loses until it is ready. */
-  readonly volumeLost_pctVolume: RangedFigure;
   readonly alternatives: Readonly<
     Record<
       | 'apart_share'

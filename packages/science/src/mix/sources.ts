@@ -1,5 +1,6 @@
 import type { Citation, Cites } from '../catalogue/index.ts';
 import { type CautionId, inOrder } from '../caution/index.ts';
+import { yieldParameters } from '../curing/yield-parameters.ts';
 import { allMaterials, doubtfulInputs } from '../material/index.ts';
 import { bandTable } from './bands.ts';
 import { mixParameters } from './parameters.ts';
@@ -25,7 +26,8 @@ export const mixSources: readonly Cites[] = [
   mixParameters.heatPerCarbon_MJPerKg,
   mixParameters.availableRatio,
   mixParameters.finalRatio,
-  mixParameters.volumeLost_pctVolume,
+  yieldParameters.readyDensity_kgPerM3AsIs,
+  yieldParameters.readyMoisture_pctWet,
   mixParameters.potassiumSalts_SCm2PerMol,
   mixParameters.usualSalt_dSPerM,
   mixParameters.degradable,

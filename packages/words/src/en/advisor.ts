@@ -264,7 +264,7 @@ export const advisorEn = {
   'advisor.mix.more.no-room':
     'It has no air to lose by settling. How much is left at the foot of a heap is not published for garden mixes, only that it falls with depth and wetness (Ahn 2008).',
   'advisor.mix.more.ready':
-    'Once ready it comes to {volume}: composting takes 50 to 70 % of the volume (Saskatchewan 2008, of solid manure).',
+    'Once ready it comes to {volume}: what doesn’t rot, as dense and moist as compost lies. Loose stuff sinks to a fifth or a quarter, dense manure to a third or a half.',
   'advisor.mix.more.salts.low':
     'Salt: if none of its potassium washes out, the compost conducts about {likely, number} dS/m from that alone ({low, number} to {high, number}, one part dry in five of water), less than composts commonly do (1 to 10, Clemson). No conductivity is published for raw stuff.',
   'advisor.mix.more.salts.usual':

@@ -5,7 +5,8 @@ export const ripeEn = {
   'yield.moisture': 'Between {low} and {high} % of its weight is water.',
   'yield.basis.ash': 'Reckoned by the ash: ash stays while the rest rots.',
   'yield.basis.rotting': 'Reckoned from what of the stuff rots in one composting; a lab’s ash would narrow it.',
-  'yield.basis.volume': 'Reckoned from the volume alone: heaps lose 50 to 70 % of it.',
+  'yield.basis.volume':
+    'Reckoned from the volume alone, as manure shrinks: by 50 to 70 % (Saskatchewan 2008). Loose stuff shrinks more: say what went in.',
   'yield.left': 'That is {low} to {high} % of what was built.',
   'yield.holds':
     'It holds {nitrogen} of nitrogen, {phosphorus} of phosphorus and {potassium} of potassium, as the elements.',
