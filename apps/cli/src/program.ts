@@ -258,6 +258,9 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .action((stuff, options) => run(options, (session) => pail(stuff, options, session)));
 
   logOptions(command('log', 'cli.log'))
+    .option('--csv <file>', say('cli.csv'))
+    .option('--unit <unit>', say('cli.csv.unit'))
+    .option('--dates <order>', say('cli.csv.dates'))
     .argument('<subject>', say('cli.log.subject'))
     .argument('[what...]', say('cli.log.what'))
     .action((subject, what, options) => run(options, (session) => log(subject, what, options, session)));

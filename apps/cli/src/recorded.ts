@@ -1,22 +1,30 @@
 import { daybookLines, type HeapReport, heapReport } from '@loamwright/advisor';
 import type { Entry, Holding } from '@loamwright/daybook';
 import { type CautionId, createDraws, good, inOrder, materialById, type Outcome } from '@loamwright/science';
+import type { Saying } from '@loamwright/words';
 import type { Answer } from './answer.ts';
 import { type Book, type Jotting, readBook, writeDown } from './book.ts';
 import { actText, cautionText } from './commands/heap.ts';
 import type { Session } from './session.ts';
 import { page } from './text.ts';
 
+interface RecordedOptions {
+  readonly heap?: string | undefined;
+  readonly silent?: boolean | undefined;
+  readonly told?: readonly Saying[] | undefined;
+}
+
 /**
  * Writes down what happened and says so; where it was about a heap, with what the heap is doing now and the one thing
  * to do.
  *
- * @param heap the heap it was about, if any; `silent` leaves out the cautions, for who tells them otherwise.
+ * @param heap the heap it was about, if any; `silent` leaves out the cautions, for who tells them otherwise; `told` stands in place
+ *   of a line for each entry, where they are many.
  */
 export async function recorded(
   session: Session,
   jottings: readonly Jotting[],
-  { heap, silent = false }: { readonly heap?: string | undefined; readonly silent?: boolean | undefined } = {},
+  { heap, silent = false, told }: RecordedOptions = {},
 ): Promise<Outcome<Answer>> {
   const written = await writeDown(session, jottings);
   if (!written.ok) return written;
@@ -25,7 +33,7 @@ export async function recorded(
   const report = heap === undefined ? undefined : reportOf(book.value.holding, heap, session);
   const value = { entries: written.value.map(({ id, kind }) => ({ id, kind })), ...(report && { heap: report }) };
   const blocks = [
-    linesText(written.value, book.value, session),
+    told === undefined ? linesText(written.value, book.value, session) : toldText(told, session),
     report === undefined ? '' : standingText(report, session),
     silent ? '' : cautionText(cautionsOf(jottings, report), session.speaker, session.terminal.columns),
   ];
@@ -35,6 +43,10 @@ export async function recorded(
 function reportOf(holding: Holding, heap: string, session: Session): HeapReport | undefined {
   const report = heapReport(holding, heap, session.now().toISOString(), { draws: createDraws() });
   return report.ok ? report.value : undefined;
+}
+
+function toldText(told: readonly Saying[], { speaker, terminal }: Session): string {
+  return page(terminal.columns, ...told.map((one): readonly [string] => [speaker.tell(one)]));
 }
 
 /** What was written, as the daybook tells it, with whatever looks wrong about it. */

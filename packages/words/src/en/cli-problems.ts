@@ -90,6 +90,30 @@ export const cliProblemsEn = {
     'The size “{found}” can’t be read. What would do: 1.2x1.2x1.2m, 4x4x4ft, 0.76m3, 1yd3, or the name of a bay that is written down.',
   'problem.bay-unmeasured': 'Nobody has written down how large the bay “{found}” is. What would do: 1.2x1.2x1.2m.',
   'problem.nothing-wanted': 'None of the beds wants any: share by area, or say what each wants.',
+  'problem.csv-empty': 'There is nothing in {path}.',
+  'problem.csv-no-header':
+    '{path} begins with “{found}”, and no row near it names a column of days or times and one of temperatures. What would do: date, core °C, edge °C, turned.',
+  'problem.csv-quote-open': 'The quote that begins at {path} (file and line) is never closed.',
+  'problem.csv-too-long': '{path} (file and line): a table of more than {wanted} rows is not read.',
+  'problem.csv-too-wide': '{path} (file and line): a row of more than {wanted} columns is not read.',
+  'problem.csv-ragged':
+    '{path} (file and line) has {found} columns, and the header has {wanted}. A decimal comma wants quotes round it, or semicolons between the columns.',
+  'problem.csv-no-unit':
+    '{path} (file, line, column): nothing says whether “{found}” is in °C or °F. What would do: --unit C, or the unit in the header: core °F.',
+  'problem.csv-which-dates':
+    '{path} (file, line, column): whether “{found}” begins with the day or the month can’t be told from this table. What would do: --dates dmy or --dates mdy.',
+  'problem.csv-date':
+    '{path} (file, line, column): “{found}” is no day or time that can be read. What would do: 2026-03-01, 2026-03-01 18:00, 1.3.2026, 1/3/2026 6:00 pm with --dates dmy.',
+  'problem.csv-ahead': '{path} (file, line, column): “{found}” lies ahead: only what has happened is written down.',
+  'problem.csv-temperature':
+    '{path} (file, line, column): “{found}” is no temperature. What would do: 64.5, 64,5, 148F, or nothing.',
+  'problem.csv-no-heap': '{path} (file, line, column): no heap has “{found}”. Look for a slip, or for the wrong unit.',
+  'problem.csv-turned':
+    '{path} (file, line, column): “{found}” says neither that it was turned nor that it was not: yes, x, no, or nothing.',
+  'problem.csv-no-readings': '{path} (file and line): below that header there is no reading.',
+  'problem.csv-and-typed': 'A table says its own readings and days: leave {path} out, or --csv.',
+  'problem.csv-too-many':
+    '{path} comes to {found} entries, and {wanted} at the most are written down at once. Part it by season.',
   'problem.soil-unreadable':
     '“{found}” is no figure of a soil test. What would do: p=84ppm, k=300lb/ac, p2o5=190mg/kg, p=20ppm@olsen.',
 } as const;

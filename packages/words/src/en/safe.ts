@@ -19,8 +19,19 @@ export const safeEn = {
 
   'cli.safe.heap': 'What the rules say of a heap’s log: met, not yet, or cannot be shown.',
   'cli.safe.heap.name': 'the heap, by its name',
-  'cli.safe.log': 'What the rules say of readings that you type, one a day.',
+  'cli.safe.log': 'What the rules say of readings that you type, one a day, or of a table of them.',
   'cli.safe.log.readings': 'a reading for each day in the hot middle, such as 128F 140F - 150F; - is a day without one',
+  'cli.csv':
+    'a table of temperatures: a column of days or times, temperatures by point (core, middle, edge, top, bottom), and turned',
+  'cli.csv.unit': 'C or F, where the table does not say it',
+  'cli.csv.dates': 'dmy or mdy: whether 3/4/2026 is in April or in March',
+  'cli.csv.written':
+    'Written down of {heap}: {readings, plural, one {one reading} other {# readings}}{turns, plural, =0 {} one { and one turn} other { and # turns}}, {from} to {to}.',
+  'cli.csv.extremes':
+    'Of {all, number} readings each day’s lowest and highest at each point count: {kept, number}. The rules judge a day by these.',
+  'cli.csv.repeated': '{count, plural, one {One reading stands} other {# readings stand}} there twice and counts once.',
+  'cli.csv.aside': 'Left aside, as neither a time, a temperature of the heap nor turnings: {names}.',
+  'cli.csv.there': '{count, plural, one {One of them stood} other {# of them stood}} in the daybook already.',
   'cli.safe.log.from': 'day of the first reading; if not said, the last one is of today',
   'cli.safe.log.turned': 'days of turnings, counted from the first reading or as dates: 5,8,11 or 2026-03-05',
   'cli.safe.log.edges': 'readings of the same days at the edge',

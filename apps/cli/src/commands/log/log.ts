@@ -10,6 +10,7 @@ import { subjectNamed } from '../../subject.ts';
 import { believed } from './doubt.ts';
 import type { LogOptions } from './options.ts';
 import { type LogAsked, readLog } from './read.ts';
+import { logTable } from './table.ts';
 
 /** `loamwright log`: a reading or an act on a heap; what came into the store; a bay; a note. */
 export async function log(
@@ -26,6 +27,7 @@ export async function log(
   const ground = { typed, options, when: when.value, holding, names: namesOf(session, holding), session };
   if (subject === 'stock' || subject === 'bay' || subject === 'note') return logged({ ...ground, of: subject });
   const heap = subjectNamed(holding, 'heap', subject);
+  if (heap.ok && options.csv !== undefined) return logTable(heap.value, typed, options, { holding, session });
   return heap.ok ? logged({ ...ground, of: { heap: heap.value } }) : heap;
 }
 

@@ -1,5 +1,7 @@
+import type { TableOptions } from '../../temperature-file.ts';
+
 /** Options of `loamwright log`. */
-export interface LogOptions {
+export interface LogOptions extends TableOptions {
   readonly when?: string | undefined;
   readonly where?: string | undefined;
   readonly depth?: string | undefined;

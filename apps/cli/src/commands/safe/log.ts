@@ -26,6 +26,7 @@ import {
   type SanitationLog,
   sanitationCheck,
 } from '@loamwright/science';
+import type { Saying } from '@loamwright/words';
 import type { Answer } from '../../answer.ts';
 import { allOf, readFigure, readOneOf } from '../../blend.ts';
 import { readBook } from '../../book.ts';
@@ -33,10 +34,11 @@ import { readMeasurement } from '../../grammar/measurement.ts';
 import { readWhen } from '../../grammar/when.ts';
 import type { Session } from '../../session.ts';
 import { subjectNamed } from '../../subject.ts';
+import { readTemperatureFile, type TableOptions } from '../../temperature-file.ts';
 import { page } from '../../text.ts';
 import { cautionText } from '../heap.ts';
 
-export interface SafeLogOptions {
+export interface SafeLogOptions extends TableOptions {
   readonly from?: string | undefined;
   readonly turned?: string | undefined;
   readonly method?: string | undefined;
@@ -51,26 +53,64 @@ export interface SafeLogOptions {
   readonly rules?: string | undefined;
 }
 
-/** `loamwright safe log`: what the rules say of readings that are typed, a day each. */
-export function safeLog(typed: readonly string[], options: SafeLogOptions, session: Session): Outcome<Answer> {
-  const from = readFirstDay(options.from, session);
+/** `loamwright safe log`: what the rules say of readings that are typed, a day each, or stand in a table. */
+export async function safeLog(
+  typed: readonly string[],
+  options: SafeLogOptions,
+  session: Session,
+): Promise<Outcome<Answer>> {
+  if (options.csv === undefined) {
+    const readings = splitList(typed);
+    if (readings.length === 0) return bad({ code: 'nothing-named', path: 'safe log', found: '', wanted: '' });
+    const from = readFirstDay(options.from, session);
+    if (!from.ok) return from;
+    const first = from.value ?? daysAfter(today(session), 1 - readings.length);
+    const inside = readTemperatures(readings, first, undefined, session);
+    return inside.ok ? ofReadings({ first, readings: inside.value, turned: [], notes: [] }, options, session) : inside;
+  }
+  const doubled = typed.length > 0 ? 'readings' : options.from === undefined ? undefined : '--from';
+  if (doubled !== undefined) return bad({ code: 'csv-and-typed', path: doubled, found: '', wanted: '' });
+  const table = await readTemperatureFile(options.csv, options, session);
+  if (!table.ok) return table;
+  const { readings, turned, notes } = table.value;
+  const [one] = readings;
+  if (one === undefined) throw new RangeError('a table has readings');
+  const logged = readings.map(({ stamp, temp, point }) => ({
+    day: stamp.day,
+    temp_degC: temp.si,
+    ...(point !== undefined && { point }),
+  }));
+  const turns = [...new Set(turned.map(({ day }) => day))];
+  return ofReadings({ first: one.stamp.day, readings: logged, turned: turns, notes }, options, session);
+}
+
+interface Readings {
+  /** The day from which days are counted. */
+  readonly first: Day;
+  readonly readings: readonly LogReading[];
+  readonly turned: readonly Day[];
+  readonly notes: readonly Saying[];
+}
+
+function ofReadings(
+  { first, readings, turned: seen, notes }: Readings,
+  options: SafeLogOptions,
+  session: Session,
+): Outcome<Answer> {
   const method = readOneOf(options.method ?? 'turned', heapMethods, '--method');
   const ratio = readOptional(options.ratio, '--ratio');
   const moisture = readOptional(options.moisture, '--moisture');
   const rules = readRules(options.rules);
   const cured = readCured(options.cured, session);
-  if (!from.ok || !method.ok || !ratio.ok || !moisture.ok || !rules.ok || !cured.ok)
-    return bad(...allOf(from, method, ratio, moisture, rules, cured));
-  const first = from.value ?? daysAfter(today(session), 1 - splitList(typed).length);
-  const inside = readTemperatures(splitList(typed), first, undefined, session);
+  if (!method.ok || !ratio.ok || !moisture.ok || !rules.ok || !cured.ok)
+    return bad(...allOf(method, ratio, moisture, rules, cured));
   const edges = readTemperatures(splitList([options.edges ?? '']), first, 'edge', session);
   const turned = readTurnings(options.turned, first, session);
-  if (!inside.ok || !edges.ok || !turned.ok) return bad(...allOf(inside, edges, turned));
-  const readings = [...inside.value, ...edges.value];
+  if (!edges.ok || !turned.ok) return bad(...allOf(edges, turned));
   const log: SanitationLog = {
     method: method.value,
-    readings,
-    turned: turned.value,
+    readings: [...readings, ...edges.value],
+    turned: [...seen, ...turned.value],
     animalMatter: options.plantsOnly !== true,
     ...(options.stillFed === true && { stillFed: true }),
     ...(options.allThrough === true && { allMaterial: true }),
@@ -79,7 +119,7 @@ export function safeLog(typed: readonly string[], options: SafeLogOptions, sessi
     ...(cured.value !== undefined && { curing: { from_day: first, ...cured.value } }),
   };
   const skin = options.wide === undefined ? good(null) : skinAsked(options.wide, log.turned.length, session);
-  return skin.ok ? told(log, rules.value, skin.value, session) : skin;
+  return skin.ok ? told(log, { rules: rules.value, notes }, skin.value, session) : skin;
 }
 
 /** `loamwright safe heap`: what the rules say of a heap of the daybook. */
@@ -117,7 +157,7 @@ export async function safeHeap(name: string, options: SafeLogOptions, session: S
         curing: { from_day: log.readings.at(-1)?.day ?? today(session), ...cured.value },
       }),
     },
-    rules.value,
+    { rules: rules.value, notes: [] },
     skin.value,
     session,
   );
@@ -125,7 +165,7 @@ export async function safeHeap(name: string, options: SafeLogOptions, session: S
 
 function told(
   log: SanitationLog,
-  rules: readonly RuleId[] | undefined,
+  { rules, notes }: { readonly rules: readonly RuleId[] | undefined; readonly notes: readonly Saying[] },
   skin: SkinFound | null,
   session: Session,
 ): Outcome<Answer> {
@@ -136,7 +176,7 @@ function told(
   const report = sanitationReport(log, found.value, skin, today(session));
   return good({
     value: { input: input.value, ...found.value, ...(skin !== null && { coldSkin: skin }) },
-    text: reportText(report, session),
+    text: reportText({ ...report, notes: [...report.notes, ...notes] }, session),
   });
 }
 

@@ -41,11 +41,14 @@ export function registerSafe(safe: Command, { under, say, run }: Register): void
 
   logOptions(
     under(safe, 'log', 'cli.safe.log')
-      .argument('<readings...>', say('cli.safe.log.readings'))
+      .argument('[readings...]', say('cli.safe.log.readings'))
+      .option('--csv <file>', say('cli.csv'))
+      .option('--unit <unit>', say('cli.csv.unit'))
+      .option('--dates <order>', say('cli.csv.dates'))
       .option('--from <day>', say('cli.safe.log.from'))
       .option('--turned <days>', say('cli.safe.log.turned'))
       .option('--edges <readings>', say('cli.safe.log.edges')),
-  ).action((readings, options) => run(options, async (session) => safeLog(readings, options, session)));
+  ).action((readings, options) => run(options, (session) => safeLog(readings, options, session)));
 
   under(safe, 'input', 'cli.safe.input')
     .argument('<stuff>', say('cli.safe.input.stuff'))
