@@ -37,6 +37,7 @@ export { type ColdReport, coldReport } from './cold-report.ts';
 export { type SkinFound, skinAcross, skinOfHeap } from './cold-skin.ts';
 export { coverPuts } from './cover-puts.ts';
 export { type CropFound, cropNamed, cropToKeep } from './crop-names.ts';
+export { type CsvRow, csvDelimiters, readCsv } from './csv-read.ts';
 export { dayWords } from './day-words.ts';
 export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
 export { entrySaying } from './entry-saying.ts';

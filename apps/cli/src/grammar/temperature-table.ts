@@ -1,7 +1,7 @@
+import { type CsvRow, csvDelimiters, readCsv } from '@loamwright/advisor';
 import { isAhead } from '@loamwright/daybook';
 import { bad, type Day, good, isLoggable, type LogPoint, type Outcome, type Problem } from '@loamwright/science';
 import { readQuantity, type TypedQuantity } from '@loamwright/units';
-import { type CsvRow, csvDelimiters, readCsv } from '../csv-read.ts';
 import { type DateOrder, orderShown, readStamp, type Stamp } from './stamp.ts';
 import { type Columns, columnsIn, type TempColumn } from './temperature-columns.ts';
 
