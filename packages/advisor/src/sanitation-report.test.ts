@@ -1,5 +1,13 @@
 import { fold } from '@loamwright/daybook';
-import { check, createDraws, type SanitationCheck, type SanitationLog, sanitationCheck } from '@loamwright/science';
+import {
+  check,
+  createDraws,
+  type RuleId,
+  type SanitationCheck,
+  type SanitationInput,
+  type SanitationLog,
+  sanitationCheck,
+} from '@loamwright/science';
 import { createSpeaker } from '@loamwright/words';
 import { describe, expect, it } from 'vitest';
 import { heapLog, methodOf, sanitationReport } from './index.ts';
@@ -143,6 +151,30 @@ describe('what the rules say, in sentences', () => {
     expect(told({ ...log, method: 'unturned' })).toMatch(/^A plain heap/u);
     const { lastRaw_day: _, ...plants } = { ...log, animalMatter: false, readings: [] };
     expect(told(plants)).toMatch(/^There is nothing of animals in it/u);
+  });
+
+  // NOP Guidance 5021 with the Compost Task Force of 2002: any shape of heap, three days at heat, all of it shown to have been there.
+  it('a plain heap is told of the one rule that takes any shape, and of what that still wants', () => {
+    const plain = { ...logOf(hotHeap(sixteenHotDays)), method: 'unturned' } as const;
+    const text = told(plain);
+    expect(text).toMatch(/^A plain heap, .*rules for turned or aired heaps do not take it/u);
+    expect(text).toContain(
+      'The US organic rule (its second door) takes a heap of any shape, and is not met yet: nothing shows that all of it came into the heat',
+    );
+    expect(text).toMatch(/These take only heaps kept in another way than this one: US organic rule \(turned heap\)/u);
+    expect(told({ ...plain, allMaterial: true })).toMatch(/^This log meets: US organic rule \(its second door\)\./u);
+  });
+
+  it('of rules that were picked, the answer speaks of those alone', () => {
+    const log = logOf(hotHeap('90 150T 150T 150T 150 150'));
+    const of = (method: SanitationLog['method'], rule: RuleId): string => {
+      const asked = check<SanitationInput>(sanitationCheck.input, { log: { ...log, method }, rules: [rule] });
+      const found = asked.ok ? sanitationCheck.run(asked.value, { draws: createDraws() }) : asked;
+      if (!found.ok) throw new RangeError(JSON.stringify(found.problems));
+      return us.tell(sanitationReport(log, found.value, null, '2026-01-01').answer);
+    };
+    expect(of('turned', 'france-turned')).toMatch(/The nearest is France \(turned heap\)/u);
+    expect(of('unturned', 'us-organic-turned')).toMatch(/^None of the rules asked about/u);
   });
 
   it('every verdict of any rule has its sentence, and no figure is missing from one', () => {

@@ -60,13 +60,15 @@ function answerOf(log: SanitationLog, meant: readonly RuleVerdict[], today: Day)
   if (bearing.length > 0) return say('sanitation.answer.met', { rules: bearing.map(nameOf) });
   if (!log.animalMatter) return say('sanitation.answer.plants-only');
   if (log.readings.length === 0) return say('sanitation.answer.nothing-logged');
-  if (log.method === 'unturned') return say('sanitation.answer.unturned');
-  if (met.length > 0) return say('sanitation.answer.sludge-only', { rules: met.map(nameOf) });
-  const [nearest] = meant
-    .filter(({ rule }) => bearsOnGardens(rule))
-    .toSorted((a, b) => Number(b.canStill) - Number(a.canStill) || open(a).length - open(b).length);
-  if (nearest === undefined) return say('sanitation.answer.unturned');
+  const bears = meant.filter(({ rule }) => bearsOnGardens(rule));
+  const takesAny = log.method === 'unturned' && bears.length > 0;
+  if (met.length > 0 && !takesAny) return say('sanitation.answer.sludge-only', { rules: met.map(nameOf) });
+  const [nearest] = (bears.length > 0 ? bears : meant).toSorted(
+    (a, b) => Number(b.canStill) - Number(a.canStill) || open(a).length - open(b).length,
+  );
+  if (nearest === undefined) return say('sanitation.answer.none-meant');
   const places = { rule: nameOf(nearest), missing: missingOf(nearest) };
+  if (takesAny) return say('sanitation.answer.unturned', places);
   return nearest.earliest_day === undefined || nearest.earliest_day < today
     ? say('sanitation.answer.nearest', places)
     : say('sanitation.answer.nearest-earliest', { ...places, day: dayWords(nearest.earliest_day) });

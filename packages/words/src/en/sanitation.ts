@@ -40,7 +40,8 @@ export const sanitationEn = {
   'sanitation.answer.nothing-logged':
     'Nothing can be shown: there are no readings. A stack that steams is no proof. Read it each day in the middle and at the edge, and write the turnings down.',
   'sanitation.answer.unturned':
-    'A plain heap, neither turned nor aired, falls under none of the usual rules, whatever it read. Turn it, outside in, and go on reading.',
+    'A plain heap, neither turned nor aired: rules for turned or aired heaps do not take it, whatever it read. The {rule} takes a heap of any shape, and is not met yet: {missing}. Turn it, outside in, and go on reading.',
+  'sanitation.answer.none-meant': 'None of the rules asked about takes a heap kept in this way, whatever it read.',
   'sanitation.answer.plants-only': 'There is nothing of animals in it, so no rule for manure asks anything.',
 
   'sanitation.line.met': '{rule}: met.',
@@ -49,7 +50,7 @@ export const sanitationEn = {
   'sanitation.line.lost': '{rule}: not met, and this heap no longer can: {missing}.',
   'sanitation.line.cannot-be-shown': '{rule}: cannot be shown: {missing}.',
   'sanitation.detail': '{line} ({place}{recalled, plural, =1 {, recalled} other {}})',
-  'sanitation.not-meant': 'Not for a heap kept so: {rules}.',
+  'sanitation.not-meant': 'These take only heaps kept in another way than this one: {rules}.',
 
   'sanitation.missing.days.too-few': '{have, number} of {want, number} days at {temp} or more',
   'sanitation.missing.days.broken':
