@@ -4,6 +4,7 @@ import {
   type ColdAmount,
   type ColdCause,
   heapLimits_degC,
+  heapTriggers,
   type NotHeating,
   type NotHeatingInput,
 } from '@loamwright/science';
@@ -22,6 +23,8 @@ export interface ColdReport {
   readonly decides: boolean;
   /** The one act, with its amount. */
   readonly act: Saying;
+  /** What else is to be known of it before it goes on a bed. */
+  readonly notes: readonly Saying[];
   readonly evidence: Saying | null;
   readonly cautions: readonly CautionId[];
 }
@@ -38,6 +41,7 @@ export function coldReport(asked: NotHeatingInput, found: NotHeating, holding: H
     checks: found.checks.map((check) => sayOf('cold.check', check)),
     decides: found.decision === 'act',
     act: actWords(found, holding),
+    notes: notesOf(found),
     evidence: first === undefined ? null : say('cold.evidence'),
     cautions: found.cautions,
   };
@@ -52,6 +56,19 @@ function alsoOf(others: readonly ColdCause[]): readonly Saying[] {
   if (others.length === 0) return [];
   const causes = others.map((one) => say('cold.one', { cause: sayOf('cold.cause', one.cause), odds: odds(one) }));
   return [say('cold.also', { causes })];
+}
+
+function notesOf({ act, notes, ofSmallest_share = 1 }: NotHeating): readonly Saying[] {
+  const places = {
+    percent: Math.round(100 * ofSmallest_share),
+    least: bulk(heapTriggers.smallestHeap_m3),
+    hot: temperature(heapLimits_degC.sanitisingDay),
+    curing: temperature(heapLimits_degC.curing),
+  };
+  return [
+    ...notes.map((id) => sayOf('cold.note', id, places)),
+    ...(act === 'leave-to-cure' ? [say('cold.note.spent', places)] : []),
+  ];
 }
 
 function odds({ share }: ColdCause): Saying {

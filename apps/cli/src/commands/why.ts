@@ -93,11 +93,15 @@ function readTold(options: WhyOptions, session: Session): Outcome<NotHeatingInpu
     squeeze: seen?.squeeze,
     smell: seen?.smell,
   };
-  const food = take(oneOf(options.food, ['yes', 'no'], '--food'));
+  const food = take(oneOf(options.food, ['yes', 'no', 'browns'], '--food'));
   const said = Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined));
   return problems.length > 0
     ? bad(...problems)
-    : good({ ...said, ...(food !== undefined && { freshFood: food === 'yes' }) });
+    : good({
+        ...said,
+        ...(food !== undefined && { freshFood: food === 'yes' }),
+        ...(food === 'browns' && { brownsWhole: true }),
+      });
 }
 
 /** The same, with its problems at the option that was typed. */
@@ -112,6 +116,7 @@ function whyText(report: ColdReport, { speaker, terminal }: Session): string {
     page(columns, [tell(report.answer)]),
     page(columns, ...report.checks.map((check): [string, string] => [`- ${tell(check)}`, '  '])),
     page(columns, [tell(report.act)], ...report.why.map((said): [string] => [tell(said)])),
+    page(columns, ...report.notes.map((said): [string] => [tell(said)])),
     report.evidence === null ? '' : page(columns, [tell(report.evidence)]),
     cautionText(report.cautions, speaker, columns),
   ];

@@ -18,7 +18,7 @@ const { limits } = table;
 
 /** What is known of a heap, each as an outcome of its table. */
 export function foundOf(input: NotHeatingInput, wentIn: WentIn, holds_share: number | undefined): Found {
-  const { squeeze, smell, freshFood, age_days, sinceTurn_days, hottest_degC, air_degC } = input;
+  const { squeeze, smell, freshFood, brownsWhole, age_days, sinceTurn_days, hottest_degC, air_degC } = input;
   const { ratio, moisture_pctWet, freeAirSpace_pctVolume: air } = wentIn;
   return {
     ...(holds_share !== undefined && { size: sizeClass(holds_share) }),
@@ -31,10 +31,10 @@ export function foundOf(input: NotHeatingInput, wentIn: WentIn, holds_share: num
       turned: sinceTurn_days <= heapTriggers.turnTells_days ? 'lately' : 'not-lately',
     }),
     ...(hottest_degC !== undefined && {
-      'was-hot': likely(hottest_degC) >= heapLimits_degC.sanitisingDay ? 'hot' : 'never',
+      'was-hot': courseClass(likely(hottest_degC), input.temp_degC === undefined ? undefined : likely(input.temp_degC)),
     }),
     ...(smell !== undefined && smell !== 'smoke' && { smell: smellClass(smell) }),
-    ...(freshFood !== undefined && { food: freshFood ? 'fresh' : 'none' }),
+    ...(freshFood !== undefined && { food: freshFood ? 'fresh' : foodLeft(brownsWhole) }),
     ...(air_degC !== undefined && { weather: weatherClass(likely(air_degC)) }),
   };
 }
@@ -73,6 +73,19 @@ function ageClass(age_days: number): string {
   if (age_days <= limits.firstDays_days.value) return 'first-days';
   if (age_days <= heapTriggers.reachedWithin_days) return 'first-week';
   return age_days <= limits.weeks_days.value ? 'weeks' : 'months';
+}
+
+/** How it went so far: a slow heap may rise and fall again without ever being hot. */
+function courseClass(hottest_degC: number, now_degC: number | undefined): string {
+  if (hottest_degC >= heapLimits_degC.sanitisingDay) return 'hot';
+  if (hottest_degC < heapLimits_degC.mild) return 'never';
+  return now_degC !== undefined && hottest_degC - now_degC >= heapTriggers.fallFrom_K ? 'fell' : 'warm';
+}
+
+/** Where no scraps are left: whether whole leaves are, if anyone looked. */
+function foodLeft(brownsWhole: boolean | undefined): string {
+  if (brownsWhole === undefined) return 'gone';
+  return brownsWhole ? 'browns-only' : 'crumbs';
 }
 
 function smellClass(smell: Exclude<HeapSmell, 'smoke'>): string {

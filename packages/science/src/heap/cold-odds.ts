@@ -21,6 +21,8 @@ export type ColdOdds = Readonly<Record<ColdCauseId, number>>;
 
 interface Observation {
   readonly outcomes: readonly string[];
+  /** What is seen when nobody looked closely: one of several outcomes. */
+  readonly either?: Readonly<Record<string, readonly string[]>>;
   readonly minutes: number;
   readonly usual: readonly number[];
   readonly where: Readonly<Partial<Record<ColdCauseId, readonly number[]>>>;
@@ -30,11 +32,12 @@ const observations: Readonly<Record<ColdObservationId, Observation>> = table.obs
 
 /** How often an outcome is met where a cause holds, by the table; the tables take the observations as independent. */
 export function likelihood(observation: ColdObservationId, outcome: string, cause: ColdCauseId): number {
-  const { outcomes, usual, where } = observations[observation];
-  const at = outcomes.indexOf(outcome);
-  const share = (where[cause] ?? usual)[at];
-  if (share === undefined) throw new RangeError(`${observation} has no outcome ${outcome}`);
-  return share;
+  const { outcomes, either, usual, where } = observations[observation];
+  return (either?.[outcome] ?? [outcome]).reduce((sum, one) => {
+    const share = (where[cause] ?? usual)[outcomes.indexOf(one)];
+    if (share === undefined) throw new RangeError(`${observation} has no outcome ${one}`);
+    return sum + share;
+  }, 0);
 }
 
 /** The causes' odds by Bayes' rule, from the priors and what was found. */

@@ -26,7 +26,7 @@ export {
   type SizeInSeason,
   type SizeNoteId,
 } from './heat-to-hold.ts';
-export { type ColdCause, type NotHeating, notHeating } from './not-heating.ts';
+export { type ColdCause, type ColdNoteId, type NotHeating, notHeating } from './not-heating.ts';
 export type { NotHeatingInput } from './not-heating-input.ts';
 export type { EarlierReading, HeapSmell, ProbePoint, ReadingInput, SqueezeGrade } from './observed.ts';
 export {

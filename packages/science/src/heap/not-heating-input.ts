@@ -24,6 +24,8 @@ export interface NotHeatingInput {
   readonly hottest_degC?: Quantity | undefined;
   /** Whether scraps or greens can still be told apart in it. */
   readonly freshFood?: boolean | undefined;
+  /** Whether leaves, straw or card still lie whole in it; asked where the scraps are gone. */
+  readonly brownsWhole?: boolean | undefined;
   readonly air_degC?: Quantity | undefined;
   readonly holdsManure?: boolean | undefined;
 }
@@ -45,6 +47,10 @@ export const notHeatingInput: z.ZodType<NotHeatingInput> = z.strictObject({
   sinceTurn_days: days.optional().meta({ description: 'Days since it was last turned.' }),
   hottest_degC: freeQuantity('The hottest it has ever read, °C.').optional(),
   freshFood: z.boolean().optional().meta({ description: 'Whether scraps or greens can still be told apart in it.' }),
+  brownsWhole: z
+    .boolean()
+    .optional()
+    .meta({ description: 'Whether leaves, straw or card still lie whole in it; counts where the scraps are gone.' }),
   air_degC: freeQuantity('Air temperature, °C.').optional(),
   holdsManure: z.boolean().optional().meta({ description: 'Whether manure went in.' }),
 });

@@ -101,6 +101,61 @@ describe('published thresholds, one at a time', () => {
   });
 });
 
+describe('a slow heap whose scraps are gone and whose leaves are whole', () => {
+  // A grower’s account of two winter heaps, 60, 78 and 94 °F over weeks and 100 to 85 °F in a day, soil at 48 °F; that soft stuff gone
+  // and leaves whole means spent food: common practice, no source.
+  const winter: NotHeatingInput = {
+    size: { volume_m3: 0.38 },
+    temp_degC: 34.4,
+    hottest_degC: 34.4,
+    age_days: 42,
+    air_degC: 9,
+  };
+  const gone = { freshFood: false, brownsWhole: true } as const;
+
+  it('is spent, small as it is: no more food, one turn, a second heap', () => {
+    const found = why({ ...winter, ...gone });
+    expect(found).toMatchObject({ decision: 'act', act: 'leave-to-cure' });
+    expect(found.causes[0]).toMatchObject({ cause: 'spent' });
+    expect(found.causes[0]?.reasons[0]).toBe('food');
+    // The smallest heap in print is 3 × 3 × 3 ft (Oregon Metro), this one 3 × 3 × 1.5.
+    expect(found.ofSmallest_share).toBeCloseTo(0.5, 2);
+    expect(found.notes).toEqual(['smaller-than-least', 'browns-need-months', 'proves-nothing']);
+    expect(found.cautions).toContain('seeding-weeds');
+  });
+
+  it('is too small while scraps are left in it, and worth a look where nobody looked', () => {
+    expect(why({ ...winter, freshFood: true })).toMatchObject({ act: 'enlarge', notes: [] });
+    expect(why(winter).decision).toBe('look');
+    expect(why(winter).causes[0]?.cause).toBe('too-small');
+    expect(why(winter).checks).toContain('fresh-food');
+  });
+
+  it('one that rose and fell is spent the surer', () => {
+    const share = (input: NotHeatingInput): number =>
+      why({ ...gone, age_days: 70, ...input }).causes.find(({ cause }) => cause === 'spent')?.share ?? 0;
+    const fell = share({ temp_degC: 29.4, hottest_degC: 37.8 });
+    expect(fell).toBeGreaterThan(0.6);
+    expect(fell).toBeGreaterThan(share({ temp_degC: 36, hottest_degC: 37.8 }));
+    expect(fell).toBeGreaterThan(share({ temp_degC: 15, hottest_degC: 15 }));
+  });
+
+  it('proves nothing below 55 °C (40 CFR 503), and says nothing of proof where it was hot', () => {
+    expect(why({ ...winter, ...gone, hottest_degC: 54 }).notes).toContain('proves-nothing');
+    expect(why({ ...winter, ...gone, hottest_degC: 56 }).notes).not.toContain('proves-nothing');
+  });
+
+  it('only leaves or all crumbs, where nobody looked closely, is one or the other', () => {
+    const [likeliest] = why({ ...winter, freshFood: false }).causes;
+    for (const cause of coldCauseIds)
+      expect(likelihood('food', 'gone', cause)).toBeCloseTo(
+        likelihood('food', 'browns-only', cause) + likelihood('food', 'crumbs', cause),
+        12,
+      );
+    expect(likeliest?.cause).toBe('spent');
+  });
+});
+
 describe('amounts', () => {
   it('O09: about 90 L of water for a cubic metre of dry leaves, within its range', () => {
     for (const squeeze of ['dusty', 'crumbles'] as const) {

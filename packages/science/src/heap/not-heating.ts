@@ -5,7 +5,7 @@ import { type CautionId, cautionIds, inOrder } from '../caution/index.ts';
 import { estimateSchema, likely } from '../estimate/index.ts';
 import { balanceOf } from '../mix/mix-balance.ts';
 import { weighMix } from '../mix/mix-input.ts';
-import { citationsOf, heapLimits_degC } from './bands.ts';
+import { citationsOf, heapLimits_degC, heapTriggers } from './bands.ts';
 import { actFor, amountFor, type ColdActId, type ColdAmount, coldActIds } from './cold-act.ts';
 import { foundOf, sizeTold, type WentIn } from './cold-found.ts';
 import {
@@ -33,6 +33,10 @@ export interface ColdCause {
   readonly reasons: readonly ColdObservationId[];
 }
 
+/** What else is to be known of a heap whose food is spent. */
+export const coldNotes = ['smaller-than-least', 'browns-need-months', 'proves-nothing'] as const;
+export type ColdNoteId = (typeof coldNotes)[number];
+
 export interface NotHeating {
   readonly decision: ColdDecision;
   /** The likeliest causes, at most three; empty for a heap that heats or may burn. */
@@ -41,6 +45,9 @@ export interface NotHeating {
   readonly checks: readonly ColdCheckId[];
   readonly act: ColdActId;
   readonly amount?: ColdAmount | undefined;
+  readonly notes: readonly ColdNoteId[];
+  /** Its size beside the smallest heap in print, where it is smaller. */
+  readonly ofSmallest_share?: number | undefined;
   readonly cautions: readonly CautionId[];
 }
 
@@ -67,6 +74,10 @@ const output: z.ZodType<NotHeating> = z.strictObject({
       enough_m3: z.number().optional(),
     })
     .optional(),
+  notes: z.array(z.enum(coldNotes)),
+  ofSmallest_share: z.number().optional().meta({
+    description: 'Its volume as a share of the smallest heap in print, where it is smaller and its food is spent.',
+  }),
   cautions: z.array(z.enum(cautionIds as readonly [CautionId, ...CautionId[]])),
 });
 
@@ -90,11 +101,12 @@ function run(input: NotHeatingInput, { draws }: Needs): Outcome<NotHeating> {
       causes: [],
       checks: [],
       act: 'check-fire',
+      notes: [],
       cautions: inOrder(['fire', ...cautions]),
     });
   }
   if (temp !== undefined && temp >= heapLimits_degC.curing) {
-    return good({ decision: 'it-heats', causes: [], checks: [], act: 'leave', cautions });
+    return good({ decision: 'it-heats', causes: [], checks: [], act: 'leave', notes: [], cautions });
   }
   const ratio = balance?.carbonToNitrogen_ratio?.value ?? input.carbonToNitrogen_ratio;
   const wentIn: WentIn = {
@@ -125,13 +137,19 @@ function run(input: NotHeatingInput, { draws }: Needs): Outcome<NotHeating> {
     },
     draws,
   );
+  const noted = notesOf(act, input, volumeOf(size));
   return good({
     decision,
     causes: causes.filter(({ share }, i) => i === 0 || share >= LEAST_TOLD_SHARE).slice(0, MOST_CAUSES),
     checks,
     act,
     ...(amount !== undefined && { amount }),
-    cautions: stirs(act) ? inOrder(['dust-spores', ...cautions]) : cautions,
+    ...noted,
+    cautions: inOrder([
+      ...(stirs(act) ? (['dust-spores'] as const) : []),
+      ...(noted.notes.includes('proves-nothing') ? (['seeding-weeds'] as const) : []),
+      ...cautions,
+    ]),
   });
 }
 
@@ -139,6 +157,26 @@ function run(input: NotHeatingInput, { draws }: Needs): Outcome<NotHeating> {
 function actOn(cause: ColdCauseId, { smell }: NotHeatingInput): ColdActId {
   const act = actFor[cause];
   return smell === 'ammonia' && (act === 'turn' || act === 'add-nitrogen') ? 'mix-in-brown' : act;
+}
+
+/** A heap with its food spent is not therefore ripe, nor clean. */
+function notesOf(
+  act: ColdActId,
+  { brownsWhole, hottest_degC }: NotHeatingInput,
+  volume_m3: number | undefined,
+): Pick<NotHeating, 'notes' | 'ofSmallest_share'> {
+  if (act !== 'leave-to-cure') return { notes: [] };
+  const ofSmallest_share = volume_m3 === undefined ? 1 : volume_m3 / heapTriggers.smallestHeap_m3;
+  const isSmaller = ofSmallest_share < 1;
+  const wasHot = hottest_degC !== undefined && likely(hottest_degC) >= heapLimits_degC.sanitisingDay;
+  return {
+    notes: [
+      ...(isSmaller ? (['smaller-than-least'] as const) : []),
+      ...(brownsWhole === true ? (['browns-need-months'] as const) : []),
+      ...(wasHot ? [] : (['proves-nothing'] as const)),
+    ],
+    ...(isSmaller && { ofSmallest_share }),
+  };
 }
 
 function volumeOf(size: NotHeatingInput['size']): number | undefined {
@@ -173,11 +211,11 @@ export const notHeating: Calculation<NotHeatingInput, NotHeating> = {
     ...Object.values(table.observations),
     ...Object.values(table.limits),
     ...Object.values(table.amounts),
-    ...citationsOf('limits'),
+    ...citationsOf('limits', 'triggers'),
     ...heatToHold.sources,
     { source: 'raiffa-schlaifer-1961', place: 'preposterior analysis: which check to make', mark: 'memory' },
   ],
-  cautions: inOrder(['fire', 'ammonia', 'manure-pathogens', 'dust-spores', 'rats-flies']),
+  cautions: inOrder(['fire', 'ammonia', 'manure-pathogens', 'dust-spores', 'seeding-weeds', 'rats-flies']),
   example: { size: { width_m: 0.9, depth_m: 0.9, height_m: 0.9 }, squeeze: 'dusty', age_days: 12, air_degC: 18 },
   run,
 };

@@ -180,4 +180,15 @@ export const cliEn = {
   'cli.reckon.sources': 'print what it rests on',
   'cli.reckon.example': 'print an input that does the work',
   'cli.reckon.hint': 'Try one: loamwright reckon ID --example | loamwright reckon ID',
+
+  'cli.why': 'Why a heap does not heat: the likeliest cause, what to look at, and one act. Nothing need be known.',
+  'cli.why.heap': 'a heap of the daybook; left out, the options alone are believed',
+  'cli.why.size': 'its size: 1.2x1.2x1m, 0.76m3, 1yd3',
+  'cli.why.reading': 'what the core reads, such as 24C',
+  'cli.why.in': 'what went in, such as straw=3bales "grass=2 barrows"',
+  'cli.why.built': 'when it was built, such as "10 days ago"',
+  'cli.why.turned': 'when it was last turned',
+  'cli.why.hottest': 'the hottest it has ever read',
+  'cli.why.food':
+    'whether scraps or greens can still be told apart in it: yes, no, or browns (only leaves, straw or card can)',
 } as const;

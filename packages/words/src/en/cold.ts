@@ -31,14 +31,15 @@ export const coldEn = {
   'cold.reason.turned': 'when it was turned',
   'cold.reason.was-hot': 'how hot it has been',
   'cold.reason.smell': 'the smell',
-  'cold.reason.food': 'whether food is left in it',
+  'cold.reason.food': 'what can still be told apart in it',
   'cold.reason.weather': 'the weather',
 
   'cold.check.size': 'Measure how wide and how high it is; 3 × 3 × 3 ft (0.9 m each way) is the least.',
   'cold.check.squeeze': 'Squeeze a handful from the middle: a few drops are right; dust is too dry, a stream too wet.',
   'cold.check.what-went-in': 'Say what went in, how much of each, and when; C:N 25 to 40 is right.',
   'cold.check.smell': 'Smell a handful from the middle: sour or rotten means no air.',
-  'cold.check.fresh-food': 'Look whether scraps or green stuff can still be told apart.',
+  'cold.check.fresh-food':
+    'Look what can still be told apart: scraps or green stuff mean food is left; only leaves, straw and card mean it is spent.',
 
   'cold.act.check-fire': 'Keep back, do not dig into it, and read a second place from outside.',
   'cold.act.leave': 'Leave it alone.',
@@ -61,16 +62,21 @@ export const coldEn = {
     'For each cubic metre turn about {mass} ({range}) of {material} through it, or manure; {nitrogen} of nitrogen does the same. Give half, and the rest a week later.',
   'cold.act.enlarge': 'Build it up to {enough} at least, or put two together; straw walls help a small one.',
   'cold.act.enlarge.per': 'Build it up to 3 × 3 × 3 ft (0.9 m each way) at least, or put two together.',
-  'cold.act.leave-to-cure': 'Turn it once at the right dampness: if it stays under about {curing}, leave it to cure.',
+  'cold.act.leave-to-cure':
+    'Feed it no more and begin a second heap. Wet this one if it is dry and turn it once: if it stays under about {curing} it is curing, and is left alone.',
   'cold.act.cover': 'Do not turn it. Cover it thickly with straw or leaves, walls too, and wait for milder days.',
 
-  'cli.why': 'Why a heap does not heat: the likeliest cause, what to look at, and one act. Nothing need be known.',
-  'cli.why.heap': 'a heap of the daybook; left out, the options alone are believed',
-  'cli.why.size': 'its size: 1.2x1.2x1m, 0.76m3, 1yd3',
-  'cli.why.reading': 'what the core reads, such as 24C',
-  'cli.why.in': 'what went in, such as straw=3bales "grass=2 barrows"',
-  'cli.why.built': 'when it was built, such as "10 days ago"',
-  'cli.why.turned': 'when it was last turned',
-  'cli.why.hottest': 'the hottest it has ever read',
-  'cli.why.food': 'whether scraps or greens can still be told apart in it: yes or no',
+  'cold.note.smaller-than-least':
+    'It is about {percent} % of the smallest heap in print, {least}; so small a heap seldom gets hot.',
+  'cold.note.browns-need-months': 'Whole leaves, straw and card want months more (common practice, no source).',
+  'cold.note.proves-nothing':
+    'No reading of {hot} was told, so nothing is shown of germs or seeds: a slow heap. Keep it off what is eaten raw, and expect seeds to sprout.',
+  'cold.note.spent':
+    'That soft stuff gone and leaves whole means spent food, and that a heap cures which a turn does not warm past about {curing}, is common practice, no source.',
+
+  'cold.left': 'What can still be told apart in it?',
+  'cold.left.not-said': 'nobody looked',
+  'cold.left.scraps': 'scraps or greens',
+  'cold.left.browns': 'leaves, straw or card only',
+  'cold.left.nothing': 'nothing: all crumbs',
 } as const;

@@ -7,7 +7,6 @@ import { beliefsEn } from './beliefs.ts';
 import { blendEn } from './blend.ts';
 import { cautionsEn } from './cautions.ts';
 import { cliProblemsEn } from './cli-problems.ts';
-import { coldEn } from './cold.ts';
 import { coreEn } from './core.ts';
 import { daybookEn } from './daybook.ts';
 import { exchangeEn } from './exchange.ts';
@@ -27,7 +26,6 @@ type En = typeof advisorEn &
   typeof blendEn &
   typeof cautionsEn &
   typeof cliProblemsEn &
-  typeof coldEn &
   typeof coreEn &
   typeof daybookEn &
   typeof deskEn &
@@ -51,7 +49,6 @@ export const en: En = {
   ...blendEn,
   ...cautionsEn,
   ...cliProblemsEn,
-  ...coldEn,
   ...coreEn,
   ...daybookEn,
   ...deskEn,

@@ -3,6 +3,7 @@ import { bedEn } from './bed.ts';
 import { bedYearsEn } from './bed-years.ts';
 import { bedsEn } from './beds.ts';
 import { clausesEn } from './clauses.ts';
+import { coldEn } from './cold.ts';
 import { cropsEn } from './crops.ts';
 import { inputsEn } from './inputs.ts';
 import { intervalEn } from './interval.ts';
@@ -19,6 +20,7 @@ type Later = typeof balanceEn &
   typeof bedYearsEn &
   typeof bedsEn &
   typeof clausesEn &
+  typeof coldEn &
   typeof cropsEn &
   typeof inputsEn &
   typeof intervalEn &
@@ -31,7 +33,8 @@ type Later = typeof balanceEn &
   typeof spreadEn;
 
 /**
- * What is said only by what is fetched when it is wanted: beds, safety, spreading, the check worth a minute. The first
+ * What is said only by what is fetched when it is wanted: beds, cold heaps, safety, spreading, the check worth a
+ * minute. The first
  * screen is built without it.
  */
 export const laterEn: Later = {
@@ -40,6 +43,7 @@ export const laterEn: Later = {
   ...bedYearsEn,
   ...bedsEn,
   ...clausesEn,
+  ...coldEn,
   ...cropsEn,
   ...inputsEn,
   ...intervalEn,
