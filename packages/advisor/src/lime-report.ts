@@ -1,5 +1,6 @@
 import type { LimeRate, LimeRateInput, Quantity } from '@loamwright/science';
 import type { Figure, Saying } from '@loamwright/words';
+import { plainPlaces, twoDigits } from './blend-words.ts';
 import { area, mass, say, sayOf } from './saying.ts';
 
 /** Lime or ash for a bed, in sentences. */
@@ -40,9 +41,28 @@ function giveWords({ area_m2 }: LimeRateInput, found: LimeRate): readonly Saying
         high: mass((ceiling?.high ?? 0) * 100),
       }),
     ),
-    ...(found.potash_kg === undefined
-      ? []
-      : [say('lime.potash', { potash: mass(found.potash_kg), range: ranged(found.potash_kg) })]),
+    ...ashWords(found),
+  ];
+}
+
+/** What is in the ash, tested or not, and how salty it makes the soil. */
+function ashWords({ potash_kg, ash, salt }: LimeRate): readonly Saying[] {
+  if (potash_kg === undefined || ash === undefined || salt === undefined) return [];
+  const potash = { potash: mass(potash_kg), range: ranged(potash_kg), pct: twoDigits(ash.potash_pctAsIs).likely };
+  const mixed = plainPlaces(salt.mixed_dSPerM, 2);
+  const top = plainPlaces(salt.onTop_dSPerM, 1);
+  return [
+    ...(ash.equivalentTested ? [say('lime.value.tested', { pct: twoDigits(ash.equivalent_pct).likely })] : []),
+    say(ash.potashTested ? 'lime.potash.tested' : 'lime.potash', potash),
+    say('lime.salt', {
+      mixed: mixed.likely,
+      mixedLow: mixed.low,
+      mixedHigh: mixed.high,
+      top: top.likely,
+      topLow: top.low,
+      topHigh: top.high,
+    }),
+    say('lime.salt.trial'),
   ];
 }
 

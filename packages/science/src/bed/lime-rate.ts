@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { type Calculation, type Citation, good, type Needs, type Outcome } from '../catalogue/index.ts';
 import { type CautionId, cautionIds, inOrder } from '../caution/index.ts';
 import {
+  between,
   drawsOf,
   type Estimate,
   estimateSchema,
@@ -14,6 +15,8 @@ import {
   type Quantity,
   summarise,
 } from '../estimate/index.ts';
+import { mixParameters } from '../mix/parameters.ts';
+import { type AshSalt, ashPotash_pct, ashSalt, type TestedAsh } from './ash.ts';
 import { type Crop, cropById } from './crops.ts';
 import { bedBounds } from './slips.ts';
 
@@ -23,7 +26,7 @@ export type TextureId = (typeof textureIds)[number];
 /** Ground limestone; or wood ash, which acts faster and brings potassium, salt and boron. */
 export const limeStuffs = ['limestone', 'wood-ash'] as const;
 
-export interface LimeRateInput {
+export interface LimeRateInput extends TestedAsh {
   /** Of the soil, in water; left out, nobody tested. */
   readonly pH?: number | undefined;
   readonly target_pH?: number | undefined;
@@ -41,6 +44,14 @@ export interface LimeRateInput {
 export const limeVerdicts = ['none', 'test-first', 'give'] as const;
 export const limeNotes = ['ash-ceiling', 'ash-not-here', 'split', 'texture-guessed'] as const;
 
+/** Lime value and potassium (K₂O) of the ash, %; from low to high in print where nobody tested. */
+export interface AshFigures {
+  readonly equivalent_pct: Estimate;
+  readonly equivalentTested: boolean;
+  readonly potash_pctAsIs: Estimate;
+  readonly potashTested: boolean;
+}
+
 export interface LimeRate {
   readonly verdict: (typeof limeVerdicts)[number];
   /** By which published way. */
@@ -53,6 +64,10 @@ export interface LimeRate {
   readonly dressings: number;
   /** Potassium (K₂O) that ash brings. */
   readonly potash_kg?: Estimate | undefined;
+  /** Whose lime value and potassium were reckoned with, and what untested ash has. */
+  readonly ash?: AshFigures | undefined;
+  /** How much saltier it makes the soil. */
+  readonly salt?: AshSalt | undefined;
   /** The most ash in a year. */
   readonly ashCeiling_kgPerM2?: { readonly low: number; readonly high: number } | undefined;
   readonly notes: readonly (typeof limeNotes)[number][];
@@ -80,6 +95,8 @@ interface Parameters {
     readonly most_lbPer1000Ft2: Citation & { readonly low: number; readonly high: number };
     readonly noneFrom_pH: Citation & { readonly value: number };
     readonly avoid: Citation & { readonly crops: readonly string[] };
+    readonly salt: Citation;
+    readonly saltTrial: Citation;
     readonly apart_months: Citation & { readonly value: number };
   };
 }
@@ -92,7 +109,7 @@ const KG_PER_M2_PER_LB_PER_100FT2 = convert(1, 'lb', 'kg') / convert(100, 'ft2',
 const KG_PER_M2_PER_TON_PER_ACRE = convert(2000, 'lb', 'kg') / convert(1, 'acre', 'm2');
 
 /** Between two points on a straight line; beyond the ends, the end. */
-function between(points: readonly (readonly [x: number, y: number])[], x: number): number {
+function onLine(points: readonly (readonly [x: number, y: number])[], x: number): number {
   const sorted = points.toSorted((a, b) => a[0] - b[0]);
   const [first] = sorted;
   const last = sorted.at(-1);
@@ -109,7 +126,7 @@ function between(points: readonly (readonly [x: number, y: number])[], x: number
 function byChart(texture: TextureId, pH: number, target_pH: number): number {
   const column = textureIds.indexOf(texture);
   const points = byPH.rows.map(({ pH: at, lbPer100Ft2 }) => [at, lbPer100Ft2[column] ?? 0] as const);
-  return Math.max(0, between(points, pH) - between(points, target_pH)) * KG_PER_M2_PER_LB_PER_100FT2;
+  return Math.max(0, onLine(points, pH) - onLine(points, target_pH)) * KG_PER_M2_PER_LB_PER_100FT2;
 }
 
 /** Sikora buffer, Oregon's table of 2025. */
@@ -118,13 +135,13 @@ function bySikora(buffer_pH: number, target_pH: number): number {
     (to, i) =>
       [
         to,
-        between(
+        onLine(
           sikora.rows.map((row) => [row.buffer_pH, row.tonPerAcre[i] ?? 0] as const),
           buffer_pH,
         ),
       ] as const,
   );
-  return between(atTargets, target_pH) * KG_PER_M2_PER_TON_PER_ACRE;
+  return onLine(atTargets, target_pH) * KG_PER_M2_PER_TON_PER_ACRE;
 }
 
 /** Mehlich buffer, North Carolina's formula. */
@@ -173,7 +190,7 @@ function run(input: LimeRateInput, { draws }: Needs): Outcome<LimeRate> {
   const capped = isAsh ? all.map((kg) => Math.min(most, kg)) : all;
   const lb = summarise(limestone).p50 / KG_PER_M2_PER_LB_PER_100FT2;
   const dressings = isAsh ? 1 : (parameters.split.find(({ above_lbPer100Ft2: above }) => lb > above)?.dressings ?? 1);
-  const potash = drawsOf(draws, 'wood-ash/potash_pct', fromPublished(ash.potash_pct, percent), percent);
+  const potash = ashPotash_pct(input, draws);
   return good({
     verdict: verdictOf(pH, summarise(all).p50, barred),
     by: asked.by,
@@ -183,6 +200,13 @@ function run(input: LimeRateInput, { draws }: Needs): Outcome<LimeRate> {
     dressings,
     ...(isAsh && {
       potash_kg: summarise(capped.map((kg, i) => (kg * area_m2 * (potash[i] ?? Number.NaN)) / PURE_PCT)),
+      ash: {
+        equivalent_pct: summarise(equivalent),
+        equivalentTested: input.equivalent_pct !== undefined,
+        potash_pctAsIs: summarise(potash),
+        potashTested: (input.potash_pctAsIs ?? input.potassium_pctAsIs) !== undefined,
+      },
+      salt: ashSalt(capped, potash, draws),
       ashCeiling_kgPerM2: { low: (most * ash.most_lbPer1000Ft2.low) / ash.most_lbPer1000Ft2.high, high: most },
     }),
     notes: [
@@ -191,11 +215,17 @@ function run(input: LimeRateInput, { draws }: Needs): Outcome<LimeRate> {
       ...(dressings > 1 ? (['split'] as const) : []),
       ...(asked.by === 'chart' && input.texture === undefined ? (['texture-guessed'] as const) : []),
     ],
-    cautions: inOrder([...(isAsh ? (['ash-caustic', 'ash-live-coals', 'treated-wood'] as const) : []), 'local-rules']),
+    cautions: inOrder([
+      ...(isAsh ? (['ash-caustic', 'ash-live-coals', 'treated-wood', 'salt'] as const) : []),
+      'local-rules',
+    ]),
   });
 }
 
 const PURE_PCT = 100;
+/** No ash is richer than pure potassium carbonate: 68 % K₂O, 56 % K. */
+const PUREST_POTASH_PCT = 68;
+const PUREST_POTASSIUM_PCT = 56;
 
 function verdictOf(pH: number | undefined, likely: number, barred: boolean): LimeRate['verdict'] {
   if (barred) return 'none';
@@ -215,19 +245,42 @@ export const limeRate: Calculation<LimeRateInput, LimeRate> = {
   id: 'lime-rate',
   title: 'Lime or ash for a bed',
   summary:
-    'From the pH of the soil and its texture, or from a lab’s buffer reading: how much ground limestone it wants to reach a pH, in how many dressings; or how much wood ash, whose lime value runs from 8 to 90 %, never above the yearly ceiling that boron and salt set, and none where the pH is 6.5 or more or for crops that like it sour. Without a pH it asks for a test.',
-  input: z.strictObject({
-    pH: z.number().min(2).max(11).optional().meta({ description: 'Of the soil, in water.' }),
-    target_pH: z.number().min(5).max(7.2).optional(),
-    texture: z.enum(textureIds).optional(),
-    buffer: z.strictObject({ method: z.enum(['sikora', 'mehlich']), pH: z.number().min(4).max(8) }).optional(),
-    stuff: z.enum(limeStuffs),
-    equivalent_pct: percentQuantity('Lime value, calcium carbonate equivalent, %.')
-      .refine((value) => (typeof value === 'number' ? value : value.p10) >= 1, { params: { wanted: 'at least 1' } })
-      .optional(),
-    area_m2: z.number().min(bedBounds.area_m2.least).max(bedBounds.area_m2.most),
-    crops: z.array(z.string().min(1)).max(40).optional(),
-  }),
+    'From the pH of the soil and its texture, or from a lab’s buffer reading: how much ground limestone it wants to reach a pH, in how many dressings; or how much wood ash, whose lime value runs from 8 to 90 %, by its test where there is one, never above the yearly ceiling that boron and salt set, and how much saltier it makes the soil; none where the pH is 6.5 or more or for crops that like it sour. Without a pH it asks for a test.',
+  input: z
+    .strictObject({
+      pH: z.number().min(2).max(11).optional().meta({ description: 'Of the soil, in water.' }),
+      target_pH: z.number().min(5).max(7.2).optional(),
+      texture: z.enum(textureIds).optional(),
+      buffer: z.strictObject({ method: z.enum(['sikora', 'mehlich']), pH: z.number().min(4).max(8) }).optional(),
+      stuff: z.enum(limeStuffs),
+      equivalent_pct: percentQuantity('Lime value, calcium carbonate equivalent, %.')
+        .refine((value) => (typeof value === 'number' ? value : value.p10) >= 1, { params: { wanted: 'at least 1' } })
+        .optional(),
+      potash_pctAsIs: between(
+        percentQuantity('Tested potassium of the ash, K₂O, % as it is.'),
+        0,
+        PUREST_POTASH_PCT,
+      ).optional(),
+      potassium_pctAsIs: between(
+        percentQuantity('The same as the element K, % as it is; one of the two.'),
+        0,
+        PUREST_POTASSIUM_PCT,
+      ).optional(),
+      area_m2: z.number().min(bedBounds.area_m2.least).max(bedBounds.area_m2.most),
+      crops: z.array(z.string().min(1)).max(40).optional(),
+    })
+    .refine(
+      ({ potash_pctAsIs, potassium_pctAsIs }) => potash_pctAsIs === undefined || potassium_pctAsIs === undefined,
+      {
+        path: ['potassium_pctAsIs'],
+        params: { wanted: 'K₂O or K, one of them' },
+      },
+    )
+    .refine(
+      ({ stuff, potash_pctAsIs, potassium_pctAsIs }) =>
+        stuff === 'wood-ash' || (potash_pctAsIs ?? potassium_pctAsIs) === undefined,
+      { path: ['stuff'], params: { wanted: 'wood-ash, where potassium was tested' } },
+    ),
   output: z.strictObject({
     verdict: z.enum(limeVerdicts),
     by: z.enum(['chart', 'sikora', 'mehlich', 'none']),
@@ -236,6 +289,20 @@ export const limeRate: Calculation<LimeRateInput, LimeRate> = {
     stuff_kg: estimateSchema('The same on the whole bed.'),
     dressings: z.number(),
     potash_kg: estimateSchema('Potassium that ash brings, K₂O.').optional(),
+    ash: z
+      .strictObject({
+        equivalent_pct: estimateSchema('Lime value reckoned with.'),
+        equivalentTested: z.boolean(),
+        potash_pctAsIs: estimateSchema('Potassium reckoned with, K₂O.'),
+        potashTested: z.boolean(),
+      })
+      .optional(),
+    salt: z
+      .strictObject({
+        mixed_dSPerM: estimateSchema('Rise in salts, worked in: conductivity of a saturated extract.'),
+        onTop_dSPerM: estimateSchema('The same in the top 2 cm, raked in no deeper.'),
+      })
+      .optional(),
     ashCeiling_kgPerM2: z.strictObject({ low: z.number(), high: z.number() }).optional(),
     notes: z.array(z.enum(limeNotes)),
     cautions: z.array(z.enum(cautionIds as readonly [CautionId, ...CautionId[]])),
@@ -251,9 +318,12 @@ export const limeRate: Calculation<LimeRateInput, LimeRate> = {
     ash.most_lbPer1000Ft2,
     ash.noneFrom_pH,
     ash.avoid,
+    ash.salt,
+    mixParameters.potassiumSalts_SCm2PerMol,
+    ash.saltTrial,
     ash.apart_months,
   ],
-  cautions: ['ash-caustic', 'ash-live-coals', 'treated-wood', 'local-rules'],
+  cautions: ['ash-caustic', 'ash-live-coals', 'treated-wood', 'salt', 'local-rules'],
   example: { pH: 5.5, texture: 'loam', stuff: 'limestone', area_m2: 12 },
   run,
 };

@@ -1,9 +1,9 @@
 import { bad, type Calculation, good, type Needs, type Outcome, type Problem } from '../catalogue/index.ts';
-import { drawsOf, type Estimate, fromPublished, positive, summarise } from '../estimate/index.ts';
+import { type Estimate, summarise } from '../estimate/index.ts';
 import { countInMeasure } from '../material/index.ts';
 import { mixParameters } from '../mix/parameters.ts';
 import type { Portion } from '../mix/portion.ts';
-import { potassiumConductivity_dSPerM } from '../mix/salts.ts';
+import { potassiumConductivity_dSPerM, potassiumSalts_SCm2PerMol } from '../mix/salts.ts';
 import { believed, type Left } from './believed.ts';
 import { heapLeft } from './left.ts';
 import { type HeapYield, type YieldInput, yieldInputSchema, yieldSchema } from './yield-io.ts';
@@ -23,12 +23,7 @@ function run(input: YieldInput, { draws }: Needs): Outcome<HeapYield> {
   const count = countInMeasure(volume_m3, measure, { draws, ownSizes: input.ownSizes, path: 'measure' });
   if (!count.ok) return count;
   const ofDry = (kg: Float64Array): Float64Array => kg.map((one, i) => (100 * one) / (left.dry_kg[i] ?? Number.NaN));
-  const salts = drawsOf(
-    draws,
-    'heap/potassiumSalts_SCm2PerMol',
-    fromPublished(mixParameters.potassiumSalts_SCm2PerMol, positive),
-    positive,
-  );
+  const salts = potassiumSalts_SCm2PerMol(draws);
   const potassium_pctDry = ofDry(left.potassium_kg);
   const { carbon_kg, nitrogen_kg, before } = left;
   return good({

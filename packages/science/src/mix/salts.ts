@@ -41,22 +41,30 @@ export function ripeDry_kg({ dry_kg, degradableCarbon_kg }: Portion): number {
 }
 
 /**
- * Conductivity of a 1:5 extract from potassium, dS/m: κ = Λ c, with c the potassium of the dry mass over
- * the water, mol/L, and Λ the equivalent conductivity of its salts, S cm²/mol (CRC Handbook).
+ * Conductivity of water with the salts of potassium, dS/m: κ = Λ c, with c the potassium, g/L over its molar mass, and Λ the
+ * equivalent conductivity of its salts, S cm²/mol (CRC Handbook).
  */
-export function potassiumConductivity_dSPerM(potassium_pctDry: number, salts_SCm2PerMol: number): number {
-  const { potassium_gPerMol, saltExtract_LPerKgDry } = mixParameters;
-  const potassium_gPerKg = (G_PER_KG * potassium_pctDry) / 100;
-  const potassium_molPerL = potassium_gPerKg / potassium_gPerMol.value / saltExtract_LPerKgDry.value;
+export function saltWater_dSPerM(potassium_gPerL: number, salts_SCm2PerMol: number): number {
   // S cm²/mol by mol/L is a thousandth of S/cm, that is mS/cm, which is dS/m.
-  return salts_SCm2PerMol * potassium_molPerL;
+  return (salts_SCm2PerMol * potassium_gPerL) / mixParameters.potassium_gPerMol.value;
+}
+
+/** Conductivity of a 1:5 extract from the potassium of the dry mass, dS/m. */
+export function potassiumConductivity_dSPerM(potassium_pctDry: number, salts_SCm2PerMol: number): number {
+  const potassium_gPerKg = (G_PER_KG * potassium_pctDry) / 100;
+  return saltWater_dSPerM(potassium_gPerKg / mixParameters.saltExtract_LPerKgDry.value, salts_SCm2PerMol);
+}
+
+/** How well the salts of potassium conduct, draw by draw. */
+export function potassiumSalts_SCm2PerMol(draws: Draws): Float64Array {
+  const range = fromPublished(mixParameters.potassiumSalts_SCm2PerMol, positive);
+  return drawsOf(draws, 'heap/potassiumSalts_SCm2PerMol', range, positive);
 }
 
 const G_PER_KG = 1000;
 
 export function saltsOf({ ingredients, total }: WeighedMix, draws: Draws): Salts {
-  const range = fromPublished(mixParameters.potassiumSalts_SCm2PerMol, positive);
-  const salts = drawsOf(draws, 'heap/potassiumSalts_SCm2PerMol', range, positive);
+  const salts = potassiumSalts_SCm2PerMol(draws);
   const fromPotassium_dSPerM = summarise(
     total.map((portion, i) => {
       const dry_kg = ripeDry_kg(portion);

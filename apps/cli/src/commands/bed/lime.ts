@@ -24,6 +24,8 @@ export interface BedLimeOptions {
   readonly to?: string | undefined;
   readonly ash?: boolean | undefined;
   readonly value?: string | undefined;
+  readonly potash?: string | undefined;
+  readonly potassium?: string | undefined;
   readonly area?: string | undefined;
   readonly crops?: readonly string[] | undefined;
 }
@@ -35,12 +37,24 @@ export function bedLime(options: BedLimeOptions, session: Session): Outcome<Answ
   const pH = readNumber(options.ph, '--ph');
   const to = readNumber(options.to, '--to');
   const value = options.value === undefined ? good(undefined) : readFigure(options.value, '--value');
+  const potash = options.potash === undefined ? good(undefined) : readFigure(options.potash, '--potash');
+  const potassium = options.potassium === undefined ? good(undefined) : readFigure(options.potassium, '--potassium');
   const texture = options.texture === undefined ? good(undefined) : readOneOf(options.texture, textureIds, '--texture');
   const buffer = readBuffer(options.buffer);
   const area = options.area === undefined ? good(USUAL_AREA_M2) : readArea(options.area, '--area', session);
   const crops = readCrops(options.crops ?? [], session);
-  if (!pH.ok || !to.ok || !value.ok || !texture.ok || !buffer.ok || !area.ok || !crops.ok)
-    return bad(...allOf(pH, to, value, texture, buffer, area, crops));
+  if (
+    !pH.ok ||
+    !to.ok ||
+    !value.ok ||
+    !potash.ok ||
+    !potassium.ok ||
+    !texture.ok ||
+    !buffer.ok ||
+    !area.ok ||
+    !crops.ok
+  )
+    return bad(...allOf(pH, to, value, potash, potassium, texture, buffer, area, crops));
   const input = check<LimeRateInput>(limeRate.input, {
     stuff: options.ash === true ? 'wood-ash' : 'limestone',
     area_m2: area.value,
@@ -50,6 +64,8 @@ export function bedLime(options: BedLimeOptions, session: Session): Outcome<Answ
     ...(texture.value !== undefined && { texture: texture.value }),
     ...(buffer.value !== undefined && { buffer: buffer.value }),
     ...(value.value !== undefined && { equivalent_pct: value.value }),
+    ...(potash.value !== undefined && { potash_pctAsIs: potash.value }),
+    ...(potassium.value !== undefined && { potassium_pctAsIs: potassium.value }),
   });
   if (!input.ok) return bad(...input.problems.map((one) => ({ ...one, path: optionOf[one.path] ?? one.path })));
   const found = limeRate.run(input.value, { draws: createDraws() });
@@ -66,6 +82,9 @@ const optionOf: Readonly<Record<string, string>> = {
   pH: '--ph',
   target_pH: '--to',
   equivalent_pct: '--value',
+  potash_pctAsIs: '--potash',
+  potassium_pctAsIs: '--potassium',
+  stuff: '--ash',
   'buffer.pH': '--buffer',
 };
 

@@ -114,6 +114,8 @@ export function registerBed(bed: Command, register: Register): void {
     .option('--to <figure>', say('cli.bed.lime.to'))
     .option('--ash', say('cli.bed.lime.ash'))
     .option('--value <percent>', say('cli.bed.lime.value'))
+    .option('--potash <percent>', say('cli.bed.lime.potash'))
+    .option('--potassium <percent>', say('cli.bed.lime.potassium'))
     .option('--area <area>', say('cli.bed.lime.area'))
     .option('--crops <crops...>', say('cli.bed.lime.crops'))
     .action((options) => run(options, async (session) => bedLime(options, session)));
