@@ -112,6 +112,7 @@ export { type SanitationReport, sanitationReport } from './sanitation-report.ts'
 export { siftReport } from './sift-report.ts';
 export { type SizeReport, sizeReport } from './size-report.ts';
 export { soilReport } from './soil-report.ts';
+export { soilWaterReport } from './soil-water-report.ts';
 export { layerReport, type SpreadReport, shareReport, spreadReport } from './spread-report.ts';
 export { type StockLine, type StockReport, stockReport } from './stock-report.ts';
 export { tradeOffWords } from './trade-off-words.ts';

@@ -23,8 +23,8 @@ function asks(nitrogen_gPerM2: number, area_m2: number, others: BedCrop['wants']
 }
 
 describe('bought fertiliser against a want', () => {
-  it('2.5 lb of nitrogen on 1000 square feet is 25 lb of 10-10-10 or 50 lb of 5-10-10', () => {
-    // University of Massachusetts, Fertilizing the vegetable garden (case O7).
+  it('University of Massachusetts: 2.5 lb of nitrogen on 1000 square feet is 25 lb of 10-10-10 or 50 lb of 5-10-10', () => {
+    // University of Massachusetts, Fertilizing the vegetable garden.
     const wanted = (2.5 * KG_PER_LB * 1000) / M2_PER_1000_FT2;
     const { cover } = budget({
       crops: [asks(wanted, M2_PER_1000_FT2)],
@@ -40,16 +40,16 @@ describe('bought fertiliser against a want', () => {
     ]);
   });
 
-  it('2 lb of nitrogen on 1000 square feet is 33.3 lb of cottonseed meal with 6 %', () => {
-    // University of Maryland, Fertilizing vegetables 2 (case O8); by 4.35 lb of urea with 46 % it is 33.35.
+  it('University of Maryland: 2 lb of nitrogen on 1000 square feet is 33.3 lb of cottonseed meal with 6 %', () => {
+    // University of Maryland, Fertilizing vegetables 2; by 4.35 lb of urea with 46 % it is 33.35.
     const wanted = (2 * KG_PER_LB * 1000) / M2_PER_1000_FT2;
     const { cover } = budget({ crops: [asks(wanted, M2_PER_1000_FT2)], fertilisers: [{ nitrogen_pctAsIs: 6 }] });
     expect((cover[0]?.mass_kg.p50 ?? Number.NaN) / KG_PER_LB).toBeCloseTo(33.3, 1);
     expect((4.35 * 46) / 6).toBeCloseTo(33.35, 9);
   });
 
-  it('3.2 ounces of nitrogen on 100 square feet is 21.33 ounces of one with 15 %', () => {
-    // University of Maryland (case O9).
+  it('University of Maryland: 3.2 ounces of nitrogen on 100 square feet is 21.33 ounces of one with 15 %', () => {
+    // University of Maryland.
     const area_m2 = M2_PER_1000_FT2 / 10;
     const ounce_kg = KG_PER_LB / 16;
     const { cover } = budget({
@@ -59,8 +59,8 @@ describe('bought fertiliser against a want', () => {
     expect((cover[0]?.mass_kg.p50 ?? Number.NaN) / ounce_kg).toBeCloseTo(21.33, 2);
   });
 
-  it('50 kg of nitrogen, 25 of phosphate and 25 of potash a hectare is 250 kg of 20:10:10', () => {
-    // Natural England and Defra 2010, Entry Level Stewardship Handbook, Appendix 4 (case O10).
+  it('Entry Level Stewardship Handbook 2010: 50 kg of nitrogen, 25 of phosphate and 25 of potash a hectare is 250 kg of 20:10:10', () => {
+    // Natural England and Defra 2010, Entry Level Stewardship Handbook, Appendix 4.
     const { cover } = budget({
       crops: [asks(5, M2_PER_HA, { phosphate_gPerM2: 2.5, potash_gPerM2: 2.5 })],
       fertilisers: [{ nitrogen_pctAsIs: 20, phosphate_pctAsIs: 10, potash_pctAsIs: 10 }],
@@ -74,14 +74,17 @@ describe('bought fertiliser against a want', () => {
     ['dried blood', 12, 83],
     ['ammonium sulphate', 20, 50],
     ['cow manure, all its nitrogen', 0.6, 1660],
-  ])('10 g of nitrogen on a square metre is so much %s', (_what, nitrogen_pctAsIs, printed_g) => {
-    // A printed table of manures and meals (case O14): 83, 50 and 1,660 g. The last is 1,667, printed to three figures downwards.
-    const { cover } = budget({ crops: [asks(10, 1)], fertilisers: [{ nitrogen_pctAsIs }] });
-    expect(Math.abs((cover[0]?.mass_gPerM2.p50 ?? Number.NaN) / printed_g - 1)).toBeLessThan(0.005);
-  });
+  ])(
+    'a printed table of manures and meals: 10 g of nitrogen on a square metre is so much %s',
+    (_what, nitrogen_pctAsIs, printed_g) => {
+      // A printed table of manures and meals: 83, 50 and 1,660 g. The last is 1,667, printed to three figures downwards.
+      const { cover } = budget({ crops: [asks(10, 1)], fertilisers: [{ nitrogen_pctAsIs }] });
+      expect(Math.abs((cover[0]?.mass_gPerM2.p50 ?? Number.NaN) / printed_g - 1)).toBeLessThan(0.005);
+    },
+  );
 
-  it('urea at 500 a short ton and 46 % costs 0.543 a pound of nitrogen, 1.20 a kilogram', () => {
-    // University of Nebraska-Lincoln, Calculating the value of nutrients in manure (case O15).
+  it('University of Nebraska-Lincoln: urea at 500 a short ton and 46 % costs 0.543 a pound of nitrogen, 1.20 a kilogram', () => {
+    // University of Nebraska-Lincoln, Calculating the value of nutrients in manure.
     const price_perKg = 500 / (2000 * KG_PER_LB);
     const { cover } = budget({ crops: [asks(10, 1)], fertilisers: [{ nitrogen_pctAsIs: 46, price_perKg }] });
     expect(cover[0]?.nitrogen_pricePerKg).toBeCloseTo(1.2, 2);
@@ -90,8 +93,8 @@ describe('bought fertiliser against a want', () => {
 });
 
 describe('what crops want', () => {
-  it('100 t of tomatoes a hectare that take 2.5, 0.75 and 3 kg a tonne: 250, 75 and 300 kg', () => {
-    // Horticultural pages of South Africa, nutrient uptake (case O13).
+  it('South African uptake tables: 100 t of tomatoes a hectare that take 2.5, 0.75 and 3 kg a tonne: 250, 75 and 300 kg', () => {
+    // Horticultural pages of South Africa, nutrient uptake.
     const { elements } = budget({
       crops: [
         {
@@ -112,8 +115,8 @@ describe('what crops want', () => {
     [10, 0.5],
     [15, 0.75],
     [40, 0.75],
-  ])('an apple tree of %d years wants %d lb of nitrogen', (age_years, lb) => {
-    // Michigan State University: 0.05 lb a year of age, at most 0.75 (case O18); printed as 23 g and 340 g.
+  ])('Michigan State University: an apple tree of %d years wants %d lb of nitrogen', (age_years, lb) => {
+    // Michigan State University: 0.05 lb a year of age, at most 0.75; printed as 23 g and 340 g.
     const { elements } = budget({ crops: [{ crop: 'apple', area_m2: 12, trees: { count: 1, age_years } }] });
     expect(Math.abs(elements.nitrogen.need_kg.p50 / (lb * KG_PER_LB) - 1)).toBeLessThan(0.002);
   });
@@ -166,7 +169,7 @@ describe('what is supplied', () => {
     expect(given(4)).toBeCloseTo(given(3), 9);
   });
 
-  it('hairy vetch with 3.5 % of nitrogen gives 17.5 kg a tonne of dry matter', () => {
+  it('PNW 636: hairy vetch with 3.5 % of nitrogen gives 17.5 kg a tonne of dry matter', () => {
     // PNW 636: 35 lb a short ton.
     const { supplied } = budget({
       crops: [{ crop: 'kale', area_m2: 10 }],

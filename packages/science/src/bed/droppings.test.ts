@@ -5,7 +5,7 @@ import { droppings } from './droppings.ts';
 
 // USDA Natural Resources Conservation Service, manure by animal unit: 12 laying hens in 30 days leave 90.3 lb (41.0 kg) with 0.552 kg of
 // nitrogen as excreted, of which 69 % is left after storage (ratio of the two columns). Rounded figures of the table: half a percent.
-it('twelve hens in thirty days', () => {
+it('USDA NRCS: twelve hens in thirty days', () => {
   const found = droppings.run({ animal: 'laying-hen', count: 12, days: 30 }, { draws: createDraws() });
   if (!found.ok) throw new RangeError('an answer');
   expect(convert(found.value.wet_kg.p50, 'kg', 'lb') / 90.3).toBeCloseTo(1, 2);

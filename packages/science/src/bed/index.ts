@@ -7,6 +7,7 @@ import { droppings } from './droppings.ts';
 import { limeRate } from './lime-rate.ts';
 import { shareOut } from './share-out.ts';
 import { soilTestRead } from './soil-test.ts';
+import { soilWater } from './soil-water.ts';
 import { spreadDepth } from './spread-depth.ts';
 import { spreadRate } from './spread-rate.ts';
 import { buildUp } from './years/build-up.ts';
@@ -21,6 +22,7 @@ export const bedCalculations: readonly ListedCalculation[] = [
   listed(spreadDepth),
   listed(shareOut),
   listed(soilTestRead),
+  listed(soilWater),
   listed(limeRate),
   listed(droppings),
   listed(charBlend),
@@ -90,6 +92,7 @@ export {
   soilTestRead,
   soilUnits,
 } from './soil-test.ts';
+export { type SoilLayer, type SoilWater, type SoilWaterInput, soilWater } from './soil-water.ts';
 export { type SpreadDepth, type SpreadDepthInput, spreadDepth } from './spread-depth.ts';
 export { spreadRate } from './spread-rate.ts';
 export {

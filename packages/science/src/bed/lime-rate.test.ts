@@ -32,20 +32,20 @@ describe('lime for a bed', () => {
     [6.0, 6.8, 4.6],
     [5.0, 5.6, 5.3],
     [6.55, 6.4, 1.65],
-  ])('Sikora %d to pH %d wants %d tons an acre', (buffer, target_pH, tons) => {
+  ])('EM 9585, table 1: Sikora %d to pH %d wants %d tons an acre', (buffer, target_pH, tons) => {
     const found = answer({ pH: 5, target_pH, buffer: { method: 'sikora', pH: buffer }, stuff: 'limestone' });
     expect(found.by).toBe('sikora');
     expect(tonPerAcre(found.limestone_kgPerM2.p50)).toBeCloseTo(tons, 6);
   });
 
   // North Carolina: pH 5.0 to 6.0 with acidity 1.2 (buffer 6.3) wants 0.75 tons an acre; 0.76 is printed, from a rounded factor.
-  it('Mehlich 6.3, pH 5.0 to 6.0: 0.75 tons an acre', () => {
+  it('North Carolina: Mehlich 6.3, pH 5.0 to 6.0: 0.75 tons an acre', () => {
     const found = answer({ pH: 5, target_pH: 6, buffer: { method: 'mehlich', pH: 6.3 }, stuff: 'limestone' });
     expect(tonPerAcre(found.limestone_kgPerM2.p50)).toBeCloseTo(0.75, 6);
   });
 
   // Pennsylvania State University: rate × 100 / equivalent: 5 lb at 70 % is 7.14 lb; dressings by 11 and 21 lb.
-  it('goes by the lime value, and is split', () => {
+  it('Pennsylvania State University: 5 lb at 70 % are 7.14 lb, and is split', () => {
     const pure = answer({ pH: 5.9, texture: 'loam', stuff: 'limestone' });
     const weak = answer({ pH: 5.9, texture: 'loam', stuff: 'limestone', equivalent_pct: 70 });
     expect(weak.stuff_kgPerM2.p50 / pure.stuff_kgPerM2.p50).toBeCloseTo(7.142_857 / 5, 6);

@@ -17,7 +17,7 @@ const rated = (found: CuringCheck, limit: string): string | undefined =>
 describe('the California index', () => {
   // California Compost Quality Council 2001, Compost Maturity Index: C:N at most 25, then one test of each group, the worst counts.
   // The ratings were read, the numbers are recalled.
-  it('rates 3.1 mg C/g/day, ammonium to nitrate 1.4 and C:N 22 as mature', () => {
+  it('California Compost Quality Council 2001 and Minnesota: rates 3.1 mg C/g/day, ammonium to nitrate 1.4 and C:N 22 as mature', () => {
     const found = answer({
       measured: { respiration_mgCO2CPerGOMPerDay: 3.1, ammoniumToNitrate_ratio: 1.4, carbonToNitrogen_ratio: 22 },
     });

@@ -23,7 +23,7 @@ const raw = { put: 'raw-manure', lay: 'worked-in' } as const;
 
 describe('harvest-interval', () => {
   // 7 CFR 205.203(c)(1)(ii), (iii): 120 days where the edible part meets the soil, 90 where it does not.
-  it('counts 120 days for lettuce and 90 for sweet corn from 1 March 2026', () => {
+  it('7 CFR 205.203(c)(1): 120 days for lettuce and 90 for sweet corn from 1 March 2026', () => {
     const worked = { ...raw, workedIn_day: '2026-03-01', harvest_day: '2026-06-20' };
     expect(under('us-organic', { ...worked, contact: 'touches' })).toMatchObject({
       verdict: 'not-yet',
@@ -87,7 +87,7 @@ describe('harvest-interval', () => {
   });
 
   // 21 CFR 112.51 and 112.56(a)(2).
-  it('takes a tea for treated only with clean water and nothing fed', () => {
+  it('21 CFR 112.51 and 112.56: takes a tea for treated only with clean water and nothing fed', () => {
     const tea = { of: 'proven-compost', fed: false, water: 'clean' } as const;
     const poured = { put: 'compost-tea', lay: 'on-leaves', spread_day: '2026-05-01', contact: 'touches' } as const;
     expect(answer({ ...poured, tea }).treatment).toBe('treated');

@@ -36,7 +36,7 @@ const demandOf = ({ demands }: RuleVerdict, id: string) => demands.find(({ deman
 
 describe('one log, several verdicts', () => {
   // 7 CFR 205.203(c)(2)(iii); 21 CFR 112.54(b)(2); 40 CFR 503 App. B; BioAbfV 2012 Annex 2 no. 2.2.2.1.
-  it('S1: 16 days at heat, five turnings, none above 170 °F', () => {
+  it('7 CFR 205.203, 21 CFR 112.54, 40 CFR 503, BioAbfV: S1, 16 days at heat, five turnings, none above 170 °F', () => {
     const log = logOf(S1);
     expect(under('us-organic-turned', log)).toMatchObject({ verdict: 'met' });
     expect(demandOf(under('us-organic-turned', log), 'days')).toMatchObject({ have: 16, want: 15 });
@@ -52,7 +52,7 @@ describe('one log, several verdicts', () => {
   });
 
   // The same, and Regulation (EU) 2019/1009 CMC 3 (recalled).
-  it('S2: 14 days miss three rules by one, and meet the days of two others', () => {
+  it('the same and EU 2019/1009: S2, 14 days miss three rules by one, and meet the days of two others', () => {
     const log = logOf(`90 128 ${S1.split(' ').slice(2, 16).join(' ')} 128T 120 110 100`);
     for (const rule of ['us-organic-turned', 'us-produce-turned', 'us-sludge-turned'] as const) {
       expect(demandOf(under(rule, log), 'days'), rule).toMatchObject({ verdict: 'not-yet', have: 14, want: 15 });
@@ -65,7 +65,7 @@ describe('one log, several verdicts', () => {
     expect(under('us-organic-5021', { ...log, allMaterial: true }).verdict).toBe('met');
   });
 
-  it('S3: a turning at 118 °F does not count', () => {
+  it('7 CFR 205.203, 21 CFR 112.54, 40 CFR 503: S3, a turning at 118 °F does not count', () => {
     const log = { ...logOf(S1), turned: [5, 8, 11, 14, 20].map(dayOf) };
     for (const rule of ['us-organic-turned', 'us-produce-turned', 'us-sludge-turned'] as const) {
       expect(demandOf(under(rule, log), 'turns'), rule).toMatchObject({ verdict: 'not-yet', have: 4, want: 5 });
@@ -74,7 +74,7 @@ describe('one log, several verdicts', () => {
   });
 
   // 21 CFR 112.54(b)(2) lets the days lie apart; 40 CFR 503 says "maintained", 40 CFR 257 "attains".
-  it('S4: days apart are judged by how each rule words it', () => {
+  it('21 CFR 112.54, 40 CFR 503 and 257: S4, days apart are judged by how each rule words it', () => {
     const log = logOf('140T 141 142T 143 144T 145 146T 147 148 125 125 125 140T 141 142 143 144 145 146', {
       curing: { from_day: dayOf(20), warmest_degC: 40, asWarmAsAir: true },
     });
@@ -87,7 +87,7 @@ describe('one log, several verdicts', () => {
   });
 
   // 7 CFR 205.203(c)(2)(ii): 131 to 170 °F for 3 days; only this rule has a ceiling.
-  it('in a vessel: three days, a tenth of a degree short, and one day too hot', () => {
+  it('7 CFR 205.203(c)(2)(ii): in a vessel, three days, a tenth of a degree short, and one day too hot', () => {
     const vessel = { method: 'in-vessel' } as const;
     expect(under('us-organic-static', logOf('133 135 131', vessel)).verdict).toBe('met');
     expect(under('us-organic-static', logOf('133 130.9 131', vessel)).verdict).toBe('not-yet');
@@ -99,7 +99,7 @@ describe('one log, several verdicts', () => {
   });
 
   // 40 CFR 503 App. B, A.4 against B.1.
-  it('five days of 41 to 58 °C meet the lesser sludge rule and not the greater', () => {
+  it('40 CFR 503 App. B: five days of 41 to 58 °C meet the lesser sludge rule and not the greater', () => {
     const readings = [41, 45, 52, 58, 47].map((temp_degC, i) => ({
       day: dayOf(i + 1),
       temp_degC,
@@ -113,11 +113,13 @@ describe('one log, several verdicts', () => {
   });
 
   // 7 CFR 205.203(c)(2)(i): C:N of 25 to 40 at the start; no other rule asks.
-  it('C:N 22 at the start misses one rule for good, and no other', () => {
+  it('7 CFR 205.203(c)(2)(i): C:N 22 at the start misses one rule for good, and no other', () => {
     const log = logOf(S1, { carbonToNitrogen: 22 });
     expect(under('us-organic-turned', log)).toMatchObject({ verdict: 'not-yet', canStill: false });
     expect(under('us-organic-5021', { ...log, allMaterial: true }).verdict).toBe('met');
     expect(under('us-sludge-turned', log).verdict).toBe('met');
+    const cured = { ...log, curing: { from_day: dayOf(21), warmest_degC: 45, asWarmAsAir: true } };
+    expect(under('us-produce-turned', cured).verdict).toBe('met');
   });
 
   it('a plain heap, neither turned nor aired, is no turned heap and no aerated one', () => {
@@ -181,7 +183,7 @@ describe('one log, several verdicts', () => {
   });
 
   // National Organic Standards Board 2002: four months in indoor bins; guidance 5021 only asks for a finished product.
-  it('worm beds indoors want four months', () => {
+  it('NOSB 2002: worm beds indoors want four months', () => {
     const worms = {
       kind: 'indoor',
       from_day: '2026-01-01',
@@ -283,7 +285,7 @@ describe('cold-skin: geometry, and chance as in Haug 1993 (recalled)', () => {
 });
 
 describe('metals-check: 40 CFR 503.13; CCME 2005; Ontario; EU PFC 3 (recalled)', () => {
-  it('one compost holds one list and misses three', () => {
+  it('one analysis holds one list and misses three', () => {
     const { lists } = answer(metalsCheck, metalsCheck.example);
     const of = (list: string) => lists.find((one) => one.list === list);
     const over = (list: string) => of(list)?.over.map(({ metal }) => metal);

@@ -11,6 +11,7 @@ import { safeEn } from './safe.ts';
 import { serverEn } from './server.ts';
 import { siftEn } from './sift.ts';
 import { sizeEn } from './size.ts';
+import { soilWaterEn } from './soil-water.ts';
 
 /** What only the command line, the server and the written pages say. The app is built without it (`no-desk.ts`). */
 export const deskEn: typeof apiEn &
@@ -25,7 +26,8 @@ export const deskEn: typeof apiEn &
   typeof safeEn &
   typeof serverEn &
   typeof siftEn &
-  typeof sizeEn = {
+  typeof sizeEn &
+  typeof soilWaterEn = {
   ...apiEn,
   ...bedDeskEn,
   ...calculationsEn,
@@ -39,4 +41,5 @@ export const deskEn: typeof apiEn &
   ...serverEn,
   ...siftEn,
   ...sizeEn,
+  ...soilWaterEn,
 };

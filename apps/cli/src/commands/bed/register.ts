@@ -7,6 +7,7 @@ import { bedDroppings } from './droppings.ts';
 import { bedLime } from './lime.ts';
 import { bedShow } from './show.ts';
 import { bedTest } from './soil-test.ts';
+import { bedWater } from './water.ts';
 import { bedHarvest, bedPut, bedSet, bedSow } from './write.ts';
 import { bedYears } from './years.ts';
 
@@ -130,6 +131,12 @@ export function registerBed(bed: Command, register: Register): void {
     .option('--weighs <grams>', say('cli.bed.char.weighs'))
     .option('--charged', say('cli.bed.char.charged'))
     .action((charcoal, options) => run(options, async (session) => bedChar(charcoal, options, session)));
+
+  under(bed, 'water', 'cli.bed.water')
+    .argument('<layers...>', say('cli.bed.water.layers'))
+    .option('--om <percent>', say('cli.bed.water.om'))
+    .option('--stones <percent>', say('cli.bed.water.stones'))
+    .action((layers, options) => run(options, async (session) => bedWater(layers, options, session)));
 
   under(bed, 'years', 'cli.bed.years')
     .argument('[bedOrCrops...]', say('cli.bed.years.crops'))

@@ -32,7 +32,7 @@ describe('charcoal on a bed', () => {
   );
 
   // Edeh, Mašek, Buss 2020: best in coarse soil at 30 to 70 t/ha; at 250 kg/m3 6 to 14 % of 20 cm.
-  it('30 to 70 t/ha at 250 kg/m3 are 6 to 14 % of 20 cm', () => {
+  it('Edeh, Mašek, Buss 2020: 30 to 70 t/ha at 250 kg/m3 are 6 to 14 % of 20 cm', () => {
     const { best } = answer({ bed, density_kgPerM3Dry: 250 });
     expect(best.least.rate_tPerHa?.p50).toBeCloseTo(30, 9);
     expect(best.least.share_pctVolume.p50).toBeCloseTo(6, 9);
@@ -59,7 +59,7 @@ describe('charcoal on a bed', () => {
   });
 
   // Guo 2020: 0.1 % of the mass of a plough layer of about 2,000 t/ha is 2 t/ha. 15 cm of clay at 1.33 are 1,995 t.
-  it('2 t/ha is 0.1 % of the mass of 15 cm', () => {
+  it('Guo 2020: 2 t/ha is 0.1 % of the mass of 15 cm', () => {
     const { dose } = answer({
       charcoal_L: 8,
       bed: { area_m2: 10, depth_m: 0.15 },

@@ -63,6 +63,11 @@ export interface CarbonParameters {
     readonly most_pctDry: number;
     readonly particle_kgPerM3: number;
   };
+  /** Classes of the water that plants can take from a profile, by its inches. */
+  readonly profile: Citation & { readonly deepest_in: number; readonly classesUpTo_in: readonly number[] };
+  readonly usualOrganic_pctDry: Figure;
+  /** How soils of one class of texture differ. */
+  readonly waterOfClass_times: Ranged;
   readonly waterBySurvey_mmPerMPerPct: Citation & { readonly low: number; readonly high: number };
 }
 

@@ -6,6 +6,7 @@ import { charSoils } from '../../bed/char/parameters.ts';
 import { limeRate, limeStuffs, textureIds } from '../../bed/lime-rate.ts';
 import { shareOut } from '../../bed/share-out.ts';
 import { soilMethods, soilTestRead } from '../../bed/soil-test.ts';
+import { soilWater } from '../../bed/soil-water.ts';
 import { spreadDepth } from '../../bed/spread-depth.ts';
 import { spreadRate } from '../../bed/spread-rate.ts';
 import type { SpreadRateInput } from '../../bed/spread-rate-io.ts';
@@ -166,6 +167,46 @@ export const spreadLaws: Readonly<Record<string, LawsOf>> = {
           expectNoLess(sour?.stuff_kgPerM2.p50 ?? Number.NaN, sweet?.stuff_kgPerM2.p50 ?? Number.NaN, 'lime');
           if (sour?.ashCeiling_kgPerM2 !== undefined)
             expectNoLess(sour.ashCeiling_kgPerM2.high, sour.stuff_kgPerM2.p90, 'ceiling');
+        },
+      }),
+    ],
+  },
+  'soil-water': {
+    scale: law(soilWater, {
+      says: 'layers so many times as thick hold so many times as much',
+      cases: fc.tuple(
+        fc.array(
+          fc.record({
+            thickness_m: fc.double({ min: 0.02, max: 1, noNaN: true }),
+            available_pctVolume: fc.double({ min: 1, max: 40, noNaN: true }),
+          }),
+          { minLength: 1, maxLength: 6 },
+        ),
+        fc.double({ min: 1, max: 5, noNaN: true }),
+      ),
+      inputs: ([layers, by]) => [
+        { layers },
+        { layers: layers.map((one) => ({ ...one, thickness_m: one.thickness_m * by })) },
+      ],
+      expects: ([once, more], [, by]) => {
+        expect((more?.available_mm.p50 ?? 0) / (once?.available_mm.p50 ?? 1)).toBeCloseTo(by, 6);
+      },
+    }),
+    others: [
+      law(soilWater, {
+        says: 'a layer cut in two holds what it held, and a stony one never more',
+        cases: fc.record({
+          thickness_m: fc.double({ min: 0.1, max: 2, noNaN: true }),
+          texture: fc.constantFrom('sand' as const, 'loam' as const, 'clay' as const),
+        }),
+        inputs: ({ thickness_m, texture }) => [
+          { layers: [{ thickness_m, texture }] },
+          { layers: [0, 1].map(() => ({ thickness_m: thickness_m / 2, texture })) },
+          { layers: [{ thickness_m, texture, stones_pctVolume: 20 }] },
+        ],
+        expects: ([whole, halves, stony]) => {
+          expect(halves?.available_mm.p50).toBeCloseTo(whole?.available_mm.p50 ?? Number.NaN, 6);
+          expectNoLess(whole?.available_mm.p50 ?? Number.NaN, stony?.available_mm.p50 ?? Number.NaN, 'water');
         },
       }),
     ],
