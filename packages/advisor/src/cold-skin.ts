@@ -1,33 +1,49 @@
 import type { Heap, Holding } from '@loamwright/daybook';
-import { type ColdSkin, check, coldSkin, likely, type Needs, type Outcome } from '@loamwright/science';
+import { type ColdSkin, check, coldSkin, good, likely, type Needs, type Outcome } from '@loamwright/science';
 
 /** The cold skin of a heap so wide, as a long heap and as a dome: its true shape lies between. */
 export interface SkinFound {
   readonly width_m: number;
   readonly turns: number;
+  /** Tenfold steps that were asked for. */
+  readonly want_logs?: number | undefined;
   readonly long: ColdSkin;
   readonly dome: ColdSkin;
 }
 
-interface Heaped {
-  /** At the foot, m. */
-  readonly width_m: number;
+/** How often a heap was turned, and how many tenfold steps the turnings are to bring. */
+export interface SkinAsked {
   readonly turns: number;
+  readonly want_logs?: number | undefined;
 }
 
-/** The cold skin of a heap by its width; null where no heap is so wide. */
-export function skinAcross({ width_m, turns }: Heaped, needs: Needs): SkinFound | null {
+interface Heaped extends SkinAsked {
+  /** At the foot, m. */
+  readonly width_m: number;
+}
+
+/** The cold skin of a heap by its width. Problems at `radius_m`, where no heap is so wide, and at `want_logs`. */
+export function skinAcross({ width_m, turns, want_logs }: Heaped, needs: Needs): Outcome<SkinFound> {
+  const steps = want_logs === undefined ? {} : { want_logs };
   const shaped = (shape: 'long-heap' | 'dome'): Outcome<ColdSkin> => {
-    const input = check(coldSkin.input, { shape, radius_m: width_m / 2, turns });
+    const input = check(coldSkin.input, { shape, radius_m: width_m / 2, turns, ...steps });
     return input.ok ? coldSkin.run(input.value, needs) : input;
   };
   const long = shaped('long-heap');
   const dome = shaped('dome');
-  return long.ok && dome.ok ? { width_m, turns, long: long.value, dome: dome.value } : null;
+  if (!long.ok) return long;
+  return dome.ok ? good({ width_m, turns, ...steps, long: long.value, dome: dome.value }) : dome;
 }
 
-/** The cold skin of a heap of the daybook, by its own width or that of its bay; null where nobody knows either. */
-export function skinOfHeap(holding: Holding, heap: Heap, turns: number, needs: Needs): SkinFound | null {
+/** The width of a heap of the daybook, m: its own or that of its bay; nothing where nobody knows either. */
+export function widthOfHeap(holding: Holding, heap: Heap): number | undefined {
   const width = heap.built?.body.size?.width_m ?? holding.bays.get(heap.bay ?? '')?.setUp.body.width_m;
-  return width === undefined ? null : skinAcross({ width_m: likely(width), turns }, needs);
+  return width === undefined ? undefined : likely(width);
+}
+
+/** The cold skin of a heap of the daybook; null where nobody knows its width, or where no heap is so wide. */
+export function skinOfHeap(holding: Holding, heap: Heap, turns: number, needs: Needs): SkinFound | null {
+  const width_m = widthOfHeap(holding, heap);
+  const skin = width_m === undefined ? undefined : skinAcross({ width_m, turns }, needs);
+  return skin?.ok === true ? skin.value : null;
 }

@@ -34,7 +34,7 @@ export { canBeHeld, clausePhrase, readClause } from './clause-phrase.ts';
 export { type ClauseReport, clauseReport, clauseSaying } from './clause-report.ts';
 export { coldInput, standsCold } from './cold-input.ts';
 export { type ColdReport, coldReport } from './cold-report.ts';
-export { type SkinFound, skinAcross, skinOfHeap } from './cold-skin.ts';
+export { type SkinFound, skinAcross, skinOfHeap, widthOfHeap } from './cold-skin.ts';
 export { coverPuts } from './cover-puts.ts';
 export { type CropFound, cropNamed, cropToKeep } from './crop-names.ts';
 export { type CsvRow, csvDelimiters, readCsv } from './csv-read.ts';

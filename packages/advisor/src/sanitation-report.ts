@@ -44,7 +44,7 @@ export function sanitationReport(
     ],
     notes: [
       ...loggedWords(found),
-      ...(skin === null ? [] : [skinWords(skin)]),
+      ...(skin === null ? [] : [skinWords(skin), ...turnsWords(skin)]),
       say('sanitation.home'),
       say('sanitation.ask'),
     ],
@@ -121,4 +121,11 @@ function skinWords({ width_m, turns, long, dome }: SkinFound): Saying {
     left: percent(long.unheated_share.p50),
     most: percent(dome.unheated_share.p50),
   });
+}
+
+/** How many turnings would do, from the shape that wants fewest to the one that wants most. */
+function turnsWords({ want_logs, long, dome }: SkinFound): readonly Saying[] {
+  if (want_logs === undefined || long.turnsWanted === undefined || dome.turnsWanted === undefined) return [];
+  const places = { steps: want_logs, turns: long.turnsWanted.p50, most: dome.turnsWanted.p50 };
+  return [say('sanitation.skin.turns', places)];
 }

@@ -268,14 +268,14 @@ describe('cold-skin: geometry, and chance as in Haug 1993 (recalled)', () => {
     expect(answer(coldSkin, { shape, radius_m, skin_m, turns: 5 }).cold_share.p50).toBeCloseTo(share, 2);
   });
 
-  it('five turnings of a long heap of 1 m leave 4.6 in 10,000: 3.34 steps', () => {
+  it('chance as in Haug 1993: five turnings of a long heap of 1 m leave 4.6 in 10,000: 3.34 steps', () => {
     const found = answer(coldSkin, { shape: 'long-heap', radius_m: 1, skin_m: 0.15, turns: 5 });
     expect(found.cold_share.p50).toBeCloseTo(0.2775, 4);
     expect(found.unheated_share.p50).toBeCloseTo(4.6e-4, 5);
     expect(found.unheated_logs.p50).toBeCloseTo(3.34, 2);
   });
 
-  it('half cold, three steps wanted: nine turnings', () => {
+  it('chance as in Haug 1993: half cold, three steps wanted, nine turnings', () => {
     // 1 - 0.5^(1/2) of the radius is skin where half of a long heap is cold.
     const skin_m = 1 - Math.sqrt(0.5);
     const found = answer(coldSkin, { shape: 'long-heap', radius_m: 1, skin_m, turns: 5, want_logs: 3 });

@@ -4,7 +4,7 @@ import {
   type SkinFound,
   sanitationReport,
   skinAcross,
-  skinOfHeap,
+  widthOfHeap,
 } from '@loamwright/advisor';
 import { localDate } from '@loamwright/daybook';
 import {
@@ -18,6 +18,7 @@ import {
   isLoggable,
   type LogPoint,
   type LogReading,
+  likely,
   type Outcome,
   type Quantity,
   type RuleId,
@@ -50,6 +51,7 @@ export interface SafeLogOptions extends TableOptions {
   readonly cured?: string | undefined;
   readonly edges?: string | undefined;
   readonly wide?: string | undefined;
+  readonly steps?: string | undefined;
   readonly rules?: string | undefined;
 }
 
@@ -118,7 +120,7 @@ function ofReadings(
     ...(moisture.value !== undefined && { moisture_pctWet: moisture.value }),
     ...(cured.value !== undefined && { curing: { from_day: first, ...cured.value } }),
   };
-  const skin = options.wide === undefined ? good(null) : skinAsked(options.wide, log.turned.length, session);
+  const skin = skinAsked(options, log.turned.length, undefined, session);
   return skin.ok ? told(log, { rules: rules.value, notes }, skin.value, session) : skin;
 }
 
@@ -139,11 +141,7 @@ export async function safeHeap(name: string, options: SafeLogOptions, session: S
   if (!method.ok || !ratio.ok || !moisture.ok || !cured.ok || !rules.ok)
     return bad(...allOf(method, ratio, moisture, cured, rules));
   const log = heapLog(holding, heap, session.now().toISOString(), method.value);
-  const turns = log.turned.length;
-  const skin =
-    options.wide === undefined
-      ? good(skinOfHeap(holding, heap, turns, { draws: createDraws() }))
-      : skinAsked(options.wide, turns, session);
+  const skin = skinAsked(options, log.turned.length, widthOfHeap(holding, heap), session);
   if (!skin.ok) return skin;
   return told(
     {
@@ -194,14 +192,26 @@ function reportText({ answer, counts, rules, notes, cautions }: SanitationReport
     .join('\n\n');
 }
 
-/** The cold skin of a heap of the width that was typed. */
-function skinAsked(wide: string, turns: number, { speaker }: Session): Outcome<SkinFound> {
-  const width = readMeasurement(wide, 'length', '--wide', speaker.system);
-  if (!width.ok) return width;
-  const skin = skinAcross({ width_m: width.value.si, turns }, { draws: createDraws() });
-  return skin === null
-    ? bad({ code: 'measurement-unreadable', path: '--wide', found: wide.slice(0, 40), wanted: '20cm … 40m' })
-    : good(skin);
+/** The cold skin of a heap of the width that was typed or, where none was, of that which is known. */
+function skinAsked(
+  { wide, steps }: SafeLogOptions,
+  turns: number,
+  known_m: number | undefined,
+  { speaker }: Session,
+): Outcome<SkinFound | null> {
+  const width = wide === undefined ? good(undefined) : readMeasurement(wide, 'length', '--wide', speaker.system);
+  const wanted = readOptional(steps, '--steps');
+  if (!width.ok || !wanted.ok) return bad(...allOf(width, wanted));
+  const width_m = width.value?.si ?? known_m;
+  if (width_m === undefined)
+    return steps === undefined ? good(null) : bad({ code: 'missing', path: '--wide', found: '', wanted: '1m' });
+  const want_logs = wanted.value === undefined ? undefined : likely(wanted.value);
+  const skin = skinAcross({ width_m, turns, want_logs }, { draws: createDraws() });
+  if (skin.ok) return skin;
+  const [problem] = skin.problems;
+  if (problem?.path === 'want_logs') return bad({ ...problem, path: '--steps' });
+  if (wide === undefined) return good(null);
+  return bad({ code: 'measurement-unreadable', path: '--wide', found: wide.slice(0, 40), wanted: '20cm … 40m' });
 }
 
 /** Blanks and commas part what is typed; decimal commas are left to `148,5F` with its unit. */

@@ -33,6 +33,7 @@ export function registerSafe(safe: Command, { under, say, run }: Register): void
       .option('--still-fed', say('cli.safe.log.stillFed'))
       .option('--cured <how>', say('cli.safe.log.cured'))
       .option('--wide <length>', say('cli.safe.log.wide'))
+      .option('--steps <count>', say('cli.safe.log.steps'))
       .option('--rules <rules>', say('cli.safe.log.rules'));
 
   logOptions(under(safe, 'heap', 'cli.safe.heap').argument('<name>', say('cli.safe.heap.name'))).action(
