@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import materialTable from '@loamwright/reference/materials.json' with { type: 'json' };
 import { describe, expect, it } from 'vitest';
 import { deciding, markOf } from './testing/deciding.ts';
 
@@ -107,16 +106,5 @@ describe('figures that decide an answer', () => {
   it('are told in reference/README.md where they are recalled, each of them and no other', () => {
     const recalled = deciding(({ values }, property) => values[property]?.mark === 'memory');
     expect(listed('What is still recalled').toSorted()).toEqual(recalled.toSorted());
-  });
-});
-
-describe('the count of recalled figures', () => {
-  it('is the one in reference/README.md', () => {
-    const figures = materialTable.materials.flatMap(({ values }) => Object.values(values));
-    const own = figures.filter((figure) => 'mark' in figure);
-    const recalled = own.filter((figure) => figure.mark === 'memory');
-    expect(sectionOf('What is still recalled')).toContain(
-      `Of ${own.length} figures in \`materials.json\` ${recalled.length} are recalled.`,
-    );
   });
 });

@@ -1,3 +1,4 @@
+import '@loamwright/words/later';
 import { namedIds } from '@loamwright/science';
 import type { ShownAs } from '@loamwright/units';
 import type { ReactNode } from 'react';

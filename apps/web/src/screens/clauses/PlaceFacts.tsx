@@ -1,3 +1,4 @@
+import '@loamwright/words/later';
 import { heapFacts, type KeptCode } from '@loamwright/advisor';
 import type { Heap } from '@loamwright/daybook';
 import { type ClauseKind, type HeapFacts, type StuffId, stuffIds } from '@loamwright/science';

@@ -1,3 +1,4 @@
+import '@loamwright/words/later';
 import { clauseReport, type HeapClauses, type KeptCode } from '@loamwright/advisor';
 import type { ReactNode } from 'react';
 import { useSpeaker } from '../../shell/words.tsx';

@@ -1,3 +1,4 @@
+import '@loamwright/words/later';
 import type { NamedId } from '@loamwright/science';
 import type { ReactNode } from 'react';
 import { useSpeaker } from '../../shell/words.tsx';

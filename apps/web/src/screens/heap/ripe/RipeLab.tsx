@@ -1,3 +1,4 @@
+import '@loamwright/words/later';
 import { ripenessBounds } from '@loamwright/science';
 import type { ReactNode } from 'react';
 import { NumberField } from '../../../parts/NumberField.tsx';

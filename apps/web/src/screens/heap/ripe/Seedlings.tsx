@@ -1,3 +1,4 @@
+import '@loamwright/words/later';
 import { LEAST_CONTROL } from '@loamwright/advisor';
 import type { ReactNode } from 'react';
 import { NumberField } from '../../../parts/NumberField.tsx';
