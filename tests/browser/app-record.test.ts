@@ -88,7 +88,7 @@ describe('the record of a heap', () => {
     await page.getByRole('link', { name: 'The record of this bed, to print' }).click();
     await page.getByText('nothing is changed or missing').waitFor();
     const told = (await page.locator('main').textContent())?.replace(/\s+/gu, ' ');
-    for (const said of ['Kale set up', '100 % of Spring heap spread on Kale.', 'Spring heap, as its log stood on'])
+    for (const said of ['Kale set up', '4 barrows of Spring heap spread on Kale.', 'Spring heap, as its log stood on'])
       expect(told).toContain(said);
     const data = JSON.parse((await savedBy(page, 'Data (JSON)')).text);
     expect(data).toMatchObject({ of: { type: 'bed' }, name: 'Kale' });
