@@ -64,7 +64,10 @@ export function createSpeaker(options: { readonly locale: Locale; readonly syste
   function tellParts(saying: Saying, under: string): readonly SentencePart[] {
     const entries = Object.entries(saying.places ?? {});
     const filled = Object.fromEntries(
-      entries.map(([name, place]) => [name, typeof place === 'number' ? place : { parts: fill(place, under + name) }]),
+      entries.map(([name, place]) => [
+        name,
+        typeof place === 'number' ? place : { parts: fill(place, under + name), toString: () => wordOf(place) },
+      ]),
     );
     return compile(saying.key)
       .formatToParts<{ parts: readonly SentencePart[] }>(filled)
@@ -105,4 +108,9 @@ export function createSpeaker(options: { readonly locale: Locale; readonly syste
     if (tenths === 10) return speaker.say('chance.overNineteenInTwenty', { met, of });
     return speaker.say('chance.inTen', { tenths, met, of });
   }
+}
+
+/** By what a message chooses among its forms (`select`); nothing but a plain word is chosen by. */
+function wordOf(place: Exclude<Place, number>): string {
+  return typeof place === 'string' ? place : '';
 }

@@ -57,6 +57,12 @@ describe('a sentence inside a sentence', () => {
   });
 });
 
+it('chooses among the forms of a message by a plain word', () => {
+  const told = (log: string) => us.tell({ key: 'clauses.answer.clauses-pass', places: { clauses: [], log } });
+  expect(told('meets')).toBe('Every clause that you gave passes. Its log meets a rule as well.');
+  expect(told('none')).toBe('Every clause that you gave passes.');
+});
+
 describe('a chance', () => {
   it.each([0, 1, 100, 250, 256])('of %d in 256 is never told as 0 or 100 %%', (met) => {
     expect(metric.chance(met, 256)).not.toMatch(/\b(0|100) ?%|\balways\b|\bnever\b(?! )|certainly$/u);
