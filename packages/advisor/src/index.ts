@@ -86,6 +86,7 @@ export {
 export { believedOf, stuffed } from './own-stuff.ts';
 export { type PailQuestion, type PailSaid, pailQuestion } from './pail-question.ts';
 export { type PailDry, type PailReport, pailReport } from './pail-report.ts';
+export { placeBroken } from './place-broken.ts';
 export { type PottingReport, pottingReport } from './potting-report.ts';
 export { isInStore, isRaw, layerPut, sized, type Weighed, type Weighing, weighed } from './put.ts';
 export {

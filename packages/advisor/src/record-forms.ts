@@ -20,9 +20,10 @@ export function recordChanges({ corrects, became }: RecordLine, { say, tell }: S
 }
 
 /** What the rules say of one heap, a sentence each. */
-export function recordRules({ report }: RecordVerdict, { say, tell }: Speaker): readonly string[] {
-  if (report === null) return [say('record.verdict.none')];
-  return [report.answer, report.counts, ...report.rules, ...report.notes].map(tell);
+export function recordRules({ place, report }: RecordVerdict, { say, tell }: Speaker): readonly string[] {
+  const first = place === null ? [] : [tell(place)];
+  if (report === null) return [...first, say('record.verdict.none')];
+  return [...first, ...[report.answer, report.counts, ...report.rules, ...report.notes].map(tell)];
 }
 
 const header = [
@@ -105,7 +106,7 @@ export function recordData(pack: RecordPack, { speaker, now }: RecordReader): ob
       heap: verdict.heap,
       name: tell(verdict.name),
       at: verdict.at,
-      says: verdict.report === null ? null : recordRules(verdict, speaker),
+      says: verdict.report === null && verdict.place === null ? null : recordRules(verdict, speaker),
     })),
     cautions: pack.cautions,
   };

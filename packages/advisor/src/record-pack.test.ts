@@ -4,7 +4,7 @@ import { createDraws } from '@loamwright/science';
 import { createSpeaker } from '@loamwright/words';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type RecordPack, recordPack } from './index.ts';
+import { type RecordPack, recordPack, recordRules } from './index.ts';
 import { hotHeap, noonOf, sixteenHotDays } from './testing/hot-heap.ts';
 
 const us = createSpeaker({ locale: 'en', system: 'us' });
@@ -15,7 +15,8 @@ function checkedOf(entries: readonly Entry[]): CheckReport {
 }
 
 function packOf(entries: readonly Entry[], of: { type: 'heap' | 'bed'; id: string }): RecordPack {
-  return recordPack(of, fold(entries, { now }), { entries, checked: checkedOf(entries), now, draws: createDraws() });
+  const needs = { entries, checked: checkedOf(entries), now, draws: createDraws(), system: 'us' as const };
+  return recordPack(of, fold(entries, { now }), needs);
 }
 
 const heap = { type: 'heap', id: 'heap' } as const;
@@ -37,6 +38,35 @@ describe('the record pack of a heap', () => {
     expect(us.tell(pack.verdicts[0]?.report?.answer ?? { key: 'record.verdict.none' })).toMatch(/^This log meets/u);
     expect(pack).toMatchObject({ sound: true, inDoubt: [] });
     for (const { n, by, device } of pack.lines) expect([n > 0, by, device]).toEqual([true, 'ada', 'phone']);
+  });
+
+  it('a broken clause of the place comes before the best of logs', () => {
+    const writer = hotHeap(sixteenHotDays);
+    writer.write('local-clause', 'one', { title: 'Town', text: 'bars farm-manure', source: 'town' });
+    const first = (entries: readonly Entry[]) =>
+      packOf(entries, heap).verdicts.map((verdict) => recordRules(verdict, us)[0]);
+    expect(first(writer.entries)).toEqual([
+      'Not as it stands: Town bars manure of farm animals. Its log meets a rule, but no log makes up for a clause.',
+    ]);
+    const other = hotHeap(sixteenHotDays);
+    other.write('local-clause', 'one', { title: 'Town', text: 'bars pet-waste', source: 'town' });
+    expect(first(other.entries)[0]).toMatch(/^This log meets/u);
+  });
+
+  it('goes by what the grower says of the heap beside the daybook', () => {
+    const writer = hotHeap(sixteenHotDays);
+    writer.write('local-clause', 'one', { title: 'Town', text: 'height 2ft', source: 'town' });
+    const pack = recordPack(heap, fold(writer.entries, { now }), {
+      entries: writer.entries,
+      checked: checkedOf(writer.entries),
+      now,
+      draws: createDraws(),
+      system: 'us',
+      told: () => ({ height_m: 0.8534 }),
+    });
+    expect(pack.verdicts.map((verdict) => recordRules(verdict, us)[0])).toEqual([
+      expect.stringMatching(/^Not as it stands: Town allows a height of 2 ft and it is 2\.8 ft\./u),
+    ]);
   });
 
   it('shows a correction with what was first written, and what was taken back', () => {

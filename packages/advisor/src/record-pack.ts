@@ -3,15 +3,18 @@ import {
   type CautionId,
   check,
   type Draws,
+  type HeapFacts,
   inOrder,
   recordKeeping,
   type SanitationInput,
   sanitationCheck,
 } from '@loamwright/science';
+import type { UnitSystem } from '@loamwright/units';
 import type { Saying } from '@loamwright/words';
 import { type DaybookLine, daybookLines } from './daybook-lines.ts';
 import { heapLog } from './heap-log.ts';
 import { bedName, heapName } from './names.ts';
+import { placeBroken } from './place-broken.ts';
 import { type SanitationReport, sanitationReport } from './sanitation-report.ts';
 import { say, sayOf } from './saying.ts';
 
@@ -31,6 +34,8 @@ export interface RecordVerdict {
   readonly name: Saying;
   /** The instant as of which the log was read: now, or that of its spreading on a bed. */
   readonly at: string;
+  /** The clauses of the place that it breaks, which come before its log; null where it breaks none. */
+  readonly place: Saying | null;
   /** Null where the log can't be judged at all. */
   readonly report: SanitationReport | null;
 }
@@ -59,6 +64,10 @@ export interface RecordPackNeeds {
   readonly checked: CheckReport;
   readonly now: string;
   readonly draws: Draws;
+  /** By which a figure without a unit in a clause is read. */
+  readonly system: UnitSystem;
+  /** What the grower says of a heap beside the daybook. */
+  readonly told?: ((heap: Heap) => HeapFacts) | undefined;
 }
 
 /**
@@ -76,7 +85,7 @@ export function recordPack(of: About & { type: 'heap' | 'bed' }, holding: Holdin
     .filter(({ entry }) => chosen.has(entry))
     .toReversed()
     .map((line) => recordLine(line, numbers.get(`${line.entry} ${line.sum}`), byId));
-  const verdicts = judgedHeaps(of, holding, now).map(({ heap, at }) => verdictOf(heap, at, holding, needs.draws));
+  const verdicts = judgedHeaps(of, holding, now).map(({ heap, at }) => verdictOf(heap, at, holding, needs));
   return {
     of,
     name: of.type === 'heap' ? heapName(holding, of.id) : bedName(holding, of.id),
@@ -158,8 +167,9 @@ function judgedHeaps(of: About, holding: Holding, now: string): readonly { heap:
   );
 }
 
-function verdictOf(heap: Heap, at: string, holding: Holding, draws: Draws): RecordVerdict {
-  const places = { heap: heap.id, name: heapName(holding, heap.id), at };
+function verdictOf(heap: Heap, at: string, holding: Holding, { draws, system, told }: RecordPackNeeds): RecordVerdict {
+  const place = placeBroken(heap, holding, { now: at, draws, system, told: told?.(heap) });
+  const places = { heap: heap.id, name: heapName(holding, heap.id), at, place };
   const log = heapLog(holding, heap, at);
   const input = check<SanitationInput>(sanitationCheck.input, { log });
   const found = input.ok ? sanitationCheck.run(input.value, { draws }) : input;

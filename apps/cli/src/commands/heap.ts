@@ -5,6 +5,7 @@ import {
   heapReport,
   heapsOverview,
   leftSaying,
+  placeBroken,
 } from '@loamwright/advisor';
 import { type CautionId, createDraws, good, type Needs, type Outcome } from '@loamwright/science';
 import type { Saying, Speaker } from '@loamwright/words';
@@ -40,7 +41,9 @@ export async function heap(typed: string | undefined, session: Session): Promise
     now,
     needs,
   });
-  return good({ value: { ...report.value, left }, text: heapPage(report.value, left, session) });
+  const { system } = session.speaker;
+  const place = named.phase === 'gone' ? null : placeBroken(named, holding, { now, ...needs, system });
+  return good({ value: { ...report.value, left, place }, text: heapPage(report.value, { left, place }, session) });
 }
 
 function overviewLine({ name, bay, headline, act }: HeapLine, { speaker, terminal }: Session): string {
@@ -54,7 +57,11 @@ function overviewLine({ name, bay, headline, act }: HeapLine, { speaker, termina
 }
 
 /** One heap's page in text. */
-function heapPage(report: HeapReport, left: Saying | null, session: Session): string {
+function heapPage(
+  report: HeapReport,
+  { left, place: broken }: { readonly left: Saying | null; readonly place: Saying | null },
+  session: Session,
+): string {
   const { speaker, terminal, zone } = session;
   const { columns } = terminal;
   const dayOf = (instant: string): string => tellDay(instant, zone, speaker.locale);
@@ -74,6 +81,7 @@ function heapPage(report: HeapReport, left: Saying | null, session: Session): st
       [speaker.tell(report.headline)],
       ...(left === null ? [] : [[speaker.tell(left)] as [string]]),
     ),
+    broken === null ? '' : page(columns, [speaker.tell(broken)]),
     actText(report.act, speaker, columns),
     picture,
     acts.length === 0 ? '' : page(columns, [`^  ${acts.join('; ')}`, '   ']),

@@ -1,5 +1,6 @@
 import {
   heapLog,
+  placeBroken,
   type SanitationReport,
   type SkinFound,
   sanitationReport,
@@ -140,7 +141,10 @@ export async function safeHeap(name: string, options: SafeLogOptions, session: S
   const rules = readRules(options.rules);
   if (!method.ok || !ratio.ok || !moisture.ok || !cured.ok || !rules.ok)
     return bad(...allOf(method, ratio, moisture, cured, rules));
-  const log = heapLog(holding, heap, session.now().toISOString(), method.value);
+  const now = session.now().toISOString();
+  const { system } = session.speaker;
+  const log = heapLog(holding, heap, now, method.value);
+  const place = placeBroken(heap, holding, { now, draws: createDraws(), method: method.value, system });
   const skin = skinAsked(options, log.turned.length, widthOfHeap(holding, heap), session);
   if (!skin.ok) return skin;
   return told(
@@ -155,15 +159,23 @@ export async function safeHeap(name: string, options: SafeLogOptions, session: S
         curing: { from_day: log.readings.at(-1)?.day ?? today(session), ...cured.value },
       }),
     },
-    { rules: rules.value, notes: [] },
+    { rules: rules.value, notes: [], place },
     skin.value,
     session,
   );
 }
 
+/** What is asked of a log, and what is told beside it. */
+interface Asked {
+  readonly rules: readonly RuleId[] | undefined;
+  readonly notes: readonly Saying[];
+  /** The clauses of the place that the heap breaks: they come first. */
+  readonly place?: Saying | null;
+}
+
 function told(
   log: SanitationLog,
-  { rules, notes }: { readonly rules: readonly RuleId[] | undefined; readonly notes: readonly Saying[] },
+  { rules, notes, place = null }: Asked,
   skin: SkinFound | null,
   session: Session,
 ): Outcome<Answer> {
@@ -173,8 +185,16 @@ function told(
   if (!found.ok) return found;
   const report = sanitationReport(log, found.value, skin, today(session));
   return good({
-    value: { input: input.value, ...found.value, ...(skin !== null && { coldSkin: skin }) },
-    text: reportText({ ...report, notes: [...report.notes, ...notes] }, session),
+    value: {
+      input: input.value,
+      ...found.value,
+      ...(skin !== null && { coldSkin: skin }),
+      ...(place !== null && { place: session.speaker.tell(place) }),
+    },
+    text: [
+      ...(place === null ? [] : [page(session.terminal.columns, [session.speaker.tell(place)])]),
+      reportText({ ...report, notes: [...report.notes, ...notes] }, session),
+    ].join('\n\n'),
   });
 }
 

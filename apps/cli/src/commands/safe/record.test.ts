@@ -66,6 +66,19 @@ describe('safe record', () => {
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
   });
 
+  it('a broken rule of the place leads wherever the heap is told of', async () => {
+    await build('March heap');
+    const said = 'Not as it stands: Town bars manure of farm animals.';
+    expect((await home.run(['heap', 'March heap'], at(20))).out).not.toContain('Not as it stands');
+    await home.run(['safe', 'clauses', '--clause', 'bars farm-manure', '--of', 'Town', '--keep'], at(20));
+    const us = async (...words: string[]) => flat((await home.run([...words, '--units', 'us'], at(20))).out);
+    expect(await us('safe', 'heap', 'March heap')).toMatch(new RegExp(`^${said}`, 'u'));
+    expect(await us('safe', 'record', 'March heap')).toMatch(new RegExp(`20 Jul 2026:? - ${said}`, 'u'));
+    const page = await us('heap', 'March heap');
+    expect(page).toContain(said);
+    expect(page.indexOf(said)).toBeLessThan(page.indexOf('Made of'));
+  });
+
   it('as a table and as data it holds the same entries', async () => {
     await build('March heap');
     await correct();

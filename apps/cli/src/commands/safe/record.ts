@@ -57,7 +57,8 @@ async function packOf(name: string, session: Session): Promise<Outcome<RecordPac
     const holding = fold(entries, { now });
     const of = subjectOf(name, holding);
     if (!of.ok) return of;
-    return good(recordPack(of.value, holding, { entries, checked, now, draws: createDraws() }));
+    const { system } = session.speaker;
+    return good(recordPack(of.value, holding, { entries, checked, now, draws: createDraws(), system }));
   });
 }
 

@@ -1,6 +1,6 @@
 import type { Heap } from '@loamwright/daybook';
 import { type HeapFacts, stuffIds } from '@loamwright/science';
-import { useSyncExternalStore } from 'react';
+import { useMemo, useSyncExternalStore } from 'react';
 import { settings, useSettings } from '../../device/settings.ts';
 import { asRecord, type Stored, stored } from '../../device/stored.ts';
 
@@ -45,11 +45,16 @@ function keptOf(book: 'own' | 'demo' | null): Stored<SaidOfPlace> {
   return kept[book === 'demo' ? 'demo' : 'own'];
 }
 
-/** What was answered of a heap, with the lot that is the same for all. */
-export function useSaid(heap: Heap): HeapFacts {
+/** What was answered of any heap, with the lot that is the same for all. */
+export function useSaidOf(): (heap: Heap) => HeapFacts {
   const { subscribe, get } = keptOf(useSettings().book);
   const { lot_m2, heaps } = useSyncExternalStore(subscribe, get);
-  return { ...heaps[heap.id], ...(lot_m2 !== null && { lot_m2 }) };
+  return useMemo(() => (heap) => ({ ...heaps[heap.id], ...(lot_m2 !== null && { lot_m2 }) }), [heaps, lot_m2]);
+}
+
+/** What was answered of a heap. */
+export function useSaid(heap: Heap): HeapFacts {
+  return useSaidOf()(heap);
 }
 
 /** Answers, or takes an answer back where it is null. */

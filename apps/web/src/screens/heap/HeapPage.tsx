@@ -17,6 +17,7 @@ import { ReadingMeaning } from './ReadingMeaning.tsx';
 import { StuffPicture } from './StuffPicture.tsx';
 
 const Left = lazy(() => import('./Left.tsx'));
+const PlaceBroken = lazy(() => import('./PlaceBroken.tsx'));
 const WhyCold = lazy(() => import('./WhyCold.tsx'));
 
 const dids = ['turned', 'watered', 'fed', 'covered', 'ready', 'spread', 'note'] as const;
@@ -43,6 +44,11 @@ export function HeapPage({ heap }: { readonly heap: Heap }): ReactNode {
           ? speaker.say('app.heap.since', { begun })
           : speaker.say('app.heap.inBay', { bay: report.bay, begun })}
       </p>
+      {heap.phase !== 'gone' && holding.clauses.size > 0 && (
+        <Suspense fallback={null}>
+          <PlaceBroken heap={heap} />
+        </Suspense>
+      )}
       {isPartlyGone(heap) && (
         <Suspense fallback={null}>
           <Left heap={heap} holding={holding} />

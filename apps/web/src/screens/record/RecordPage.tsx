@@ -20,6 +20,7 @@ import { Cautions } from '../../parts/Cautions.tsx';
 import { sayDay, sayTime } from '../../parts/dates.ts';
 import { Page } from '../../shell/Page.tsx';
 import { useSpeaker } from '../../shell/words.tsx';
+import { useSaidOf } from '../clauses/said.ts';
 import { checkFindings } from '../daybook/check-findings.ts';
 import '../../look/paper.css';
 
@@ -38,12 +39,14 @@ export default function RecordPage({ of: { type, id } }: Properties): ReactNode 
   useEffect(() => {
     book.look((keeping) => keeping.check()).then(setChecked, () => setFailed(true));
   }, [book]);
+  const told = useSaidOf();
+  const { system } = speaker;
   const pack = useMemo(
     () =>
       checked === null
         ? null
-        : recordPack({ type, id }, leaf.holding, { entries: leaf.entries, checked, now: now(), draws }),
-    [checked, leaf, type, id],
+        : recordPack({ type, id }, leaf.holding, { entries: leaf.entries, checked, now: now(), draws, system, told }),
+    [checked, leaf, type, id, system, told],
   );
   const name = (type === 'heap' ? leaf.holding.heaps.get(id)?.name : leaf.holding.beds.get(id)?.setUp.body.name) ?? id;
   const question = speaker.say('record.question', { name });
