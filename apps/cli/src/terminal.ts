@@ -60,12 +60,32 @@ async function readAll(stream: NodeJS.ReadStream, mostBytes: number): Promise<Ou
   return textOf(Buffer.concat(chunks), '-');
 }
 
-/** Bytes as text in UTF-8, a mark at its beginning left out. Problem: `not-text`. */
+/**
+ * Bytes as text in UTF-8, else in what spreadsheets save beside it: UTF-16 with its mark, or Windows-1252 (Latin-1). A mark at the
+ * beginning is left out. Problem: `not-text`, also for what holds control characters.
+ */
 export function textOf(bytes: Uint8Array, path: string): Outcome<string> {
+  const text = decodings(bytes)
+    .map((encoding) => decoded(bytes, encoding))
+    .find((one) => one !== undefined);
+  return text === undefined ? bad({ code: 'not-text', path, found: '', wanted: '' }) : good(text);
+}
+
+function decodings([first, second]: Uint8Array): readonly string[] {
+  if (first === 0xff && second === 0xfe) return ['utf-16le'];
+  if (first === 0xfe && second === 0xff) return ['utf-16be'];
+  return ['utf-8', 'windows-1252'];
+}
+
+/** All but tab and line ends: a picture is full of them, and a text has none. */
+const control = /[^\P{Cc}\t\r\n\f\u0085]/u;
+
+function decoded(bytes: Uint8Array, encoding: string): string | undefined {
   try {
-    return good(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+    const text = new TextDecoder(encoding, { fatal: true }).decode(bytes);
+    return encoding !== 'utf-8' && control.test(text) ? undefined : text;
   } catch {
-    return bad({ code: 'not-text', path, found: '', wanted: '' });
+    return undefined;
   }
 }
 

@@ -42,12 +42,31 @@ export function tellProblem(
   { names = false }: { readonly names?: boolean | undefined } = {},
 ): string {
   const { code, path, found, wanted } = problem;
-  const at = path === '' ? speaker.say('tell.whole') : harmless(names ? path : placed(speaker, path));
+  const at = path === '' ? speaker.say('tell.whole') : harmless(names || isOfFile(code) ? path : placed(speaker, path));
   const key = `problem.${code}`;
   if (code === 'not-for-heaps' || code === 'doubtful-alone') return tellDoubtful(speaker, problem, at);
   if (isMessageKey(key))
     return speaker.say(key, { path: at, found: harmless(found), wanted, offers: wanted === '' ? 0 : 1 });
   return speaker.say('tell.other', { code, path: at, found: harmless(found), wanted });
+}
+
+/** Problems of a file: its name has joints as a name of the code has, and is told as it is. */
+const ofFiles: ReadonlySet<string> = new Set([
+  'not-text',
+  'not-json-text',
+  'too-many-bytes',
+  'settings-broken',
+  'folder-unusable',
+  'file-unreadable',
+  'file-unwritable',
+  'daybook-empty',
+  'damaged',
+  'busy',
+  'full',
+]);
+
+function isOfFile(code: string): boolean {
+  return code.startsWith('csv-') || ofFiles.has(code);
 }
 
 function placed(speaker: Speaker, path: string): string {

@@ -86,6 +86,11 @@ describe('where something stands', () => {
     expect(placeSaying(path)).toEqual(told);
   });
 
+  it('leaves the name of a file as it is', () => {
+    for (const code of ['csv-empty', 'file-unreadable', 'not-text'])
+      expect(tellProblem(us, { code, path: 'heap.csv', found: '', wanted: '' })).toContain('heap.csv');
+  });
+
   it('keeps the names for who wrote the input under them', () => {
     const problem = { code: 'too-big', path: 'dryDown.dry_g', found: '60', wanted: '< 50' };
     expect(tellProblem(metric, problem)).toBe('the weight after drying is 60, which is too much; it wants < 50.');
