@@ -16,6 +16,7 @@ export interface TableOptions {
   readonly csv?: string | undefined;
   readonly unit?: string | undefined;
   readonly dates?: string | undefined;
+  readonly asTyped?: boolean | undefined;
 }
 
 /** A table of temperatures, and what is to be said of how it was read. */
@@ -32,7 +33,7 @@ const MOST_BYTES = 32 * 1024 * 1024;
  */
 export async function readTemperatureFile(
   path: string,
-  { unit, dates }: TableOptions,
+  { unit, dates, asTyped }: TableOptions,
   session: Session,
 ): Promise<Outcome<TableRead>> {
   const said = unit === undefined ? good(undefined) : readOneOf(unit.replace('°', ''), ['c', 'f'] as const, '--unit');
@@ -46,6 +47,7 @@ export async function readTemperatureFile(
     now: session.now().toISOString(),
     ...(said.value !== undefined && { unit: said.value === 'c' ? 'degC' : 'degF' }),
     order: order.value,
+    asTyped,
   });
   if (!table.ok) return table;
   const readings = extremesOf(table.value.readings);
@@ -56,7 +58,9 @@ function notesOf(
   { readings: all, repeated, aside }: TemperatureTable,
   kept: readonly TableReading[],
 ): readonly Saying[] {
+  const doubted = kept.filter((one) => one.doubted).length;
   return [
+    ...(doubted === 0 ? [] : [{ key: 'cli.csv.doubted', places: { count: doubted } } as const]),
     ...(kept.length === all.length
       ? []
       : [{ key: 'cli.csv.extremes', places: { all: all.length, kept: kept.length } } as const]),

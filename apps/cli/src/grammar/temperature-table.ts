@@ -10,6 +10,8 @@ export interface TableReading {
   readonly stamp: Stamp;
   readonly temp: TypedQuantity;
   readonly point?: LogPoint | undefined;
+  /** No heap has it, and it was asked to be kept all the same. */
+  readonly doubted?: boolean | undefined;
 }
 
 /** What a table of temperatures says, in the order of time. */
@@ -30,6 +32,8 @@ export interface TableAsked {
   /** Where neither the column nor the cell says it. */
   readonly unit?: TempColumn['unit'];
   readonly order?: DateOrder | undefined;
+  /** What no heap has is kept, marked doubtful, in place of being asked about. */
+  readonly asTyped?: boolean | undefined;
 }
 
 const MOST_PROBLEMS = 10;
@@ -104,7 +108,7 @@ function tableRead({ columns, header, rows }: Table, asked: TableAsked): Outcome
       });
       continue;
     }
-    const [temps, marked] = [tempsOf(row, columns, asked.unit, at), turnOf(row, columns, at)];
+    const [temps, marked] = [tempsOf(row, columns, asked, at), turnOf(row, columns, at)];
     problems.push(...temps.problems, ...(marked.ok ? [] : marked.problems));
     if (temps.read.length === 0 && (!marked.ok || !marked.value)) continue;
     const said = stampText(row, columns);
@@ -161,7 +165,12 @@ function unitProblems(
   });
 }
 
-function tempsOf({ cells }: CsvRow, { temps }: Columns, unit: TempColumn['unit'], at: (index: number) => string) {
+function tempsOf(
+  { cells }: CsvRow,
+  { temps }: Columns,
+  { unit, asTyped = false }: TableAsked,
+  at: (index: number) => string,
+) {
   const problems: Problem[] = [];
   const read: Omit<TableReading, 'stamp'>[] = [];
   for (const { index, point, unit: said } of temps) {
@@ -170,9 +179,14 @@ function tempsOf({ cells }: CsvRow, { temps }: Columns, unit: TempColumn['unit']
     const temp = readQuantity(cell.slice(0, 40), 'temperature', said ?? unit ?? 'degC');
     if (temp === undefined)
       problems.push({ code: 'csv-temperature', path: at(index), found: cell.slice(0, 60), wanted: '' });
-    else if (!isLoggable(temp.si))
+    else if (!isLoggable(temp.si) && !asTyped)
       problems.push({ code: 'csv-no-heap', path: at(index), found: cell.slice(0, 60), wanted: '' });
-    else read.push({ temp, ...(point !== undefined && { point }) });
+    else
+      read.push({
+        temp,
+        ...(point !== undefined && { point }),
+        ...(!isLoggable(temp.si) && { doubted: true }),
+      });
   }
   return { problems, read };
 }
@@ -195,11 +209,12 @@ function distinct(readings: readonly TableReading[]): readonly TableReading[] {
 
 /**
  * Of each day and point the lowest and the highest reading: by these the rules judge a day, and no more is asked of any other. Where
- * both are the same reading it stands once.
+ * both are the same reading it stands once. A doubted one is no day's highest: all of them are kept beside.
  */
 export function extremesOf(readings: readonly TableReading[]): readonly TableReading[] {
   const kept = new Map<string, { lowest: TableReading; highest: TableReading }>();
   for (const one of readings) {
+    if (one.doubted === true) continue;
     const key = `${one.stamp.day satisfies Day} ${one.point ?? ''}`;
     const held = kept.get(key) ?? { lowest: one, highest: one };
     kept.set(key, {
@@ -208,5 +223,7 @@ export function extremesOf(readings: readonly TableReading[]): readonly TableRea
     });
   }
   const found = [...kept.values()].flatMap(({ lowest, highest }) => [...new Set([lowest, highest])]);
-  return found.toSorted((a, b) => (a.stamp.happened < b.stamp.happened ? -1 : 1));
+  return [...found, ...readings.filter(({ doubted }) => doubted)].toSorted((a, b) =>
+    a.stamp.happened < b.stamp.happened ? -1 : 1,
+  );
 }

@@ -4,7 +4,8 @@ export const cliProblemsEn = {
   'problem.input-empty':
     'Nothing came on standard input. Give the input there: loamwright reckon {path} < in.json (--example prints one).',
   'problem.not-json-text': 'What was given at {path} is not JSON: {found}.',
-  'problem.not-text': 'What was given at {path} is not text in UTF-8.',
+  'problem.not-text':
+    'What was given at {path} is not text in UTF-8, in UTF-16 or in Windows-1252. What would do: save it again as plain text or CSV, in UTF-8.',
   'problem.settings-broken':
     'The settings in {path} can’t be read: {found}. Mend the file, or move it away to begin with fresh settings.',
   'problem.folder-unusable':
@@ -107,7 +108,10 @@ export const cliProblemsEn = {
   'problem.csv-ahead': '{path} (file, line, column): “{found}” lies ahead: only what has happened is written down.',
   'problem.csv-temperature':
     '{path} (file, line, column): “{found}” is no temperature. What would do: 64.5, 64,5, 148F, or nothing.',
-  'problem.csv-no-heap': '{path} (file, line, column): no heap has “{found}”. Look for a slip, or for the wrong unit.',
+  'problem.csv-no-heap':
+    '{path} (file, line, column): no heap has “{found}”. Look for a slip, or for the wrong unit. To take it all the same, marked doubtful: --as-typed.',
+  'problem.reading-no-heap':
+    '{path} is “{found}”, and no heap has that. Look for a slip, or for the wrong unit. To go on without it, as doubtful: --as-typed.',
   'problem.csv-turned':
     '{path} (file, line, column): “{found}” says neither that it was turned nor that it was not: yes, x, no, or nothing.',
   'problem.csv-no-readings': '{path} (file and line): below that header there is no reading.',

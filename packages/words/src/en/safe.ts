@@ -24,6 +24,9 @@ export const safeEn = {
   'cli.csv':
     'a table of temperatures: a column of days or times, temperatures by point (core, middle, edge, top, bottom), and turned',
   'cli.csv.unit': 'C or F, where the table does not say it',
+  'cli.csv.asTyped': 'take what no heap has as doubtful: it proves no heat',
+  'cli.csv.doubted':
+    '{count, plural, one {One reading that no heap has is} other {# readings that no heap has are}} marked doubtful and {count, plural, one {proves} other {prove}} no heat.',
   'cli.csv.dates': 'dmy or mdy: whether 3/4/2026 is in April or in March',
   'cli.csv.written':
     'Written down of {heap}: {readings, plural, one {one reading} other {# readings}}{turns, plural, =0 {} one { and one turn} other { and # turns}}, {from} to {to}.',

@@ -56,6 +56,27 @@ describe('log --csv', () => {
     expect(await written(['--csv', more])).toEqual(['reading', 'reading']);
   });
 
+  it('with --as-typed marks what no heap has as doubtful, and it is no day’s highest', async () => {
+    const path = file('date,core °F\n2026-03-02 08:00,140\n2026-03-02 12:00,144\n2026-03-02 18:00,250\n');
+    const out = flat((await home.run(['log', 'Hot heap', '--csv', path, '--as-typed'])).out);
+    expect(out).toContain('One reading that no heap has is marked doubtful and proves no heat.');
+    expect(flat((await home.run(['daybook', '--units', 'us'])).out)).toContain('250 °F');
+    const rules = await home.json(['safe', 'heap', 'Hot heap']);
+    const { log } = (rules.value as { input: { log: { readings: readonly { temp_degC: number }[] } } }).input;
+    expect(log.readings.map(({ temp_degC }) => Math.round(temp_degC))).toEqual([60, 62]);
+  });
+
+  it.each([
+    ['Latin-1', new Uint8Array(Buffer.from('date;core °C\n2.3.2026;58,5\n', 'latin1'))],
+    ['UTF-16', new Uint8Array(Buffer.from('\ufeffdate;core °C\n2.3.2026;58,5\n', 'utf16le'))],
+    [
+      'UTF-16, the other way round',
+      new Uint8Array(Buffer.from('\ufeffdate;core °C\n2.3.2026;58,5\n', 'utf16le').swap16()),
+    ],
+  ])('reads a table in %s', async (_, bytes) => {
+    expect(await written(['--csv', file(bytes)])).toEqual(['reading']);
+  });
+
   it('keeps each day’s lowest and highest of a logger, and says so', async () => {
     const rows = Array.from({ length: 48 }, (_, i) => {
       const hour = String(i % 24).padStart(2, '0');
@@ -69,7 +90,7 @@ describe('log --csv', () => {
   });
 
   it.each([
-    [['--csv', 'nowhere.csv'], 'can’t be read'],
+    [['--csv', 'nowhere.csv'], 'The file nowhere.csv can’t be read'],
     [['148F', '--csv', '-'], 'leave log out'],
     [['--csv', '-', '--when', 'yesterday'], 'leave --when out'],
     [['--csv', '-', '--unit', 'K'], '--unit'],
@@ -84,7 +105,9 @@ describe('log --csv', () => {
   it.each([
     ['date,core °C\n2099-03-01,60\n', 'log.csv:2:1 (file, line, column): “2099-03-01” lies ahead'],
     ['date,core °C\n2026-03-02,60\n2026-03-03,fog\n', 'log.csv:3:2 (file, line, column): “fog” is no temperature'],
-    [new Uint8Array([0xff, 0xfe, 0x64, 0x00]), 'is not text in UTF-8'],
+    [new Uint8Array([0xff, 0xd8, 0xff, 0xe0, 0x00, 0x10]), 'is not text in UTF-8'],
+    ['date,core °F\n2026-03-02,140\n2026-03-03,250\n', 'log.csv:3:2 (file, line, column): no heap has “250”'],
+    ['date,core °F\n2026-03-02,140\n2026-03-03,250\n', 'marked doubtful: --as-typed'],
   ])('a table with one wrong row writes nothing: %j', async (text, said) => {
     const { code, err } = await home.run(['log', 'Hot heap', '--csv', file(text)]);
     expect(code).not.toBe(0);
@@ -105,6 +128,18 @@ describe('safe log --csv', () => {
     expect(flat((await home.run(['safe', 'log', '--csv', '-', ...more], { input: vessel })).out)).toMatch(
       /^This log meets/u,
     );
+  });
+
+  it('asks about a reading that no heap has, typed or in a table, and with --as-typed leaves it out', async () => {
+    const asked = flat((await home.run(['safe', 'log', '133F', '250F', '131F'])).err);
+    expect(asked).toContain('reading 2 is “250F”, and no heap has that.');
+    expect(asked).toContain('--as-typed');
+    const days = ['--from', '2026-03-01', '--as-typed'];
+    const typed = await home.json(['safe', 'log', '133F', '250F', '131F', ...days]);
+    const path = file('day,temp °F\n2026-03-01,133\n2026-03-02,250\n2026-03-03,131\n');
+    expect(await home.json(['safe', 'log', '--csv', path, '--as-typed'])).toEqual(typed);
+    const { log } = (typed.value as { input: { log: { readings: readonly unknown[] } } }).input;
+    expect(log.readings).toHaveLength(2);
   });
 
   it('takes turns from the table, and from --turned besides', async () => {

@@ -68,13 +68,18 @@ export async function logTable(
   return recorded(session, jottings, { heap: id, told: [told, ...notes] });
 }
 
-function readingOf({ stamp, temp, point }: TableReading, about: Jotting['about'], { probe }: LogOptions): Jotting {
+function readingOf(
+  { stamp, temp, point, doubted }: TableReading,
+  about: Jotting['about'],
+  { probe }: LogOptions,
+): Jotting {
   return {
     kind: 'reading',
     body: {
       temp_degC: temp.si,
       ...(point !== undefined && { point }),
       ...(probe !== undefined && { probe }),
+      ...(doubted === true && { doubted }),
     },
     about,
     when: stamp,

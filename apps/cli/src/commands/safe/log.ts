@@ -68,8 +68,8 @@ export async function safeLog(
     const from = readFirstDay(options.from, session);
     if (!from.ok) return from;
     const first = from.value ?? daysAfter(today(session), 1 - readings.length);
-    const inside = readTemperatures(readings, first, undefined, session);
-    return inside.ok ? ofReadings({ first, readings: inside.value, turned: [], notes: [] }, options, session) : inside;
+    const inside = readTemperatures(readings, { first, options }, session);
+    return inside.ok ? ofReadings({ first, turned: [], ...inside.value }, options, session) : inside;
   }
   const doubled = typed.length > 0 ? 'readings' : options.from === undefined ? undefined : '--from';
   if (doubled !== undefined) return bad({ code: 'csv-and-typed', path: doubled, found: '', wanted: '' });
@@ -78,11 +78,13 @@ export async function safeLog(
   const { readings, turned, notes } = table.value;
   const [one] = readings;
   if (one === undefined) throw new RangeError('a table has readings');
-  const logged = readings.map(({ stamp, temp, point }) => ({
-    day: stamp.day,
-    temp_degC: temp.si,
-    ...(point !== undefined && { point }),
-  }));
+  const logged = readings
+    .filter(({ doubted }) => doubted !== true)
+    .map(({ stamp, temp, point }) => ({
+      day: stamp.day,
+      temp_degC: temp.si,
+      ...(point !== undefined && { point }),
+    }));
   const turns = [...new Set(turned.map(({ day }) => day))];
   return ofReadings({ first: one.stamp.day, readings: logged, turned: turns, notes }, options, session);
 }
@@ -107,12 +109,12 @@ function ofReadings(
   const cured = readCured(options.cured, session);
   if (!method.ok || !ratio.ok || !moisture.ok || !rules.ok || !cured.ok)
     return bad(...allOf(method, ratio, moisture, rules, cured));
-  const edges = readTemperatures(splitList([options.edges ?? '']), first, 'edge', session);
+  const edges = readTemperatures(splitList([options.edges ?? '']), { first, point: 'edge', options }, session);
   const turned = readTurnings(options.turned, first, session);
   if (!edges.ok || !turned.ok) return bad(...allOf(edges, turned));
   const log: SanitationLog = {
     method: method.value,
-    readings: [...readings, ...edges.value],
+    readings: [...readings, ...edges.value.readings],
     turned: [...seen, ...turned.value],
     animalMatter: options.plantsOnly !== true,
     ...(options.stillFed === true && { stillFed: true }),
@@ -122,7 +124,9 @@ function ofReadings(
     ...(cured.value !== undefined && { curing: { from_day: first, ...cured.value } }),
   };
   const skin = skinAsked(options, log.turned.length, undefined, session);
-  return skin.ok ? told(log, { rules: rules.value, notes }, skin.value, session) : skin;
+  return skin.ok
+    ? told(log, { rules: rules.value, notes: [...notes, ...edges.value.notes] }, skin.value, session)
+    : skin;
 }
 
 /** `loamwright safe heap`: what the rules say of a heap of the daybook. */
@@ -239,13 +243,20 @@ function splitList(typed: readonly string[]): readonly string[] {
   return typed.flatMap((one) => one.split(/[\s;]+|,\s/u)).filter((one) => one !== '');
 }
 
-/** One reading a day from a day on; `-` is a day without one. */
+interface TypedOn {
+  /** The day of the first of them. */
+  readonly first: Day;
+  readonly point?: LogPoint;
+  readonly options: SafeLogOptions;
+}
+
+/** One reading a day from a day on; `-` is a day without one. What no heap has is asked about, or doubted and left out. */
 function readTemperatures(
   typed: readonly string[],
-  first: Day,
-  point: LogPoint | undefined,
+  { first, point, options }: TypedOn,
   { speaker }: Session,
-): Outcome<readonly LogReading[]> {
+): Outcome<Pick<Readings, 'readings' | 'notes'>> {
+  let doubted = 0;
   const read = typed.map((one, i) => {
     if (one === '-') return good([]);
     const temp = readMeasurement(
@@ -255,23 +266,25 @@ function readTemperatures(
       speaker.system,
     );
     if (!temp.ok) return temp;
-    if (!isLoggable(temp.value.si)) return unlikely(one, i);
+    if (!isLoggable(temp.value.si)) {
+      if (options.asTyped !== true) return unlikely(one, i);
+      doubted += 1;
+      return good([]);
+    }
     return good([{ day: daysAfter(first, i), temp_degC: temp.value.si, ...(point !== undefined && { point }) }]);
   });
   const problems = allOf(...read);
   return problems.length > 0
     ? bad(...problems.slice(0, MOST_PROBLEMS))
-    : good(read.flatMap((one) => (one.ok ? one.value : [])));
+    : good({
+        readings: read.flatMap((one) => (one.ok ? one.value : [])),
+        notes: doubted === 0 ? [] : [{ key: 'cli.csv.doubted', places: { count: doubted } }],
+      });
 }
 
 /** No heap has it: a slip of the pen, or the wrong unit. */
 function unlikely(typed: string, i: number): Outcome<never> {
-  return bad({
-    code: 'measurement-unreadable',
-    path: `reading ${i + 1}`,
-    found: typed.slice(0, 40),
-    wanted: '148F, 64.5C',
-  });
+  return bad({ code: 'reading-no-heap', path: `reading ${i + 1}`, found: typed.slice(0, 40), wanted: '' });
 }
 
 const MOST_PROBLEMS = 10;

@@ -46,6 +46,7 @@ export function registerSafe(safe: Command, { under, say, run }: Register): void
       .option('--csv <file>', say('cli.csv'))
       .option('--unit <unit>', say('cli.csv.unit'))
       .option('--dates <order>', say('cli.csv.dates'))
+      .option('--as-typed', say('cli.csv.asTyped'))
       .option('--from <day>', say('cli.safe.log.from'))
       .option('--turned <days>', say('cli.safe.log.turned'))
       .option('--edges <readings>', say('cli.safe.log.edges')),
