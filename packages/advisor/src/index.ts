@@ -106,6 +106,8 @@ export {
   LEAST_CONTROL,
   ripenessKept,
   ripenessWords,
+  ripeningAge_days,
+  USUALLY_SOWN,
   withRipeness,
 } from './ripe-kept.ts';
 export { ripeReport } from './ripe-report.ts';

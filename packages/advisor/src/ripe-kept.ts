@@ -11,6 +11,7 @@ import {
 } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
 import { difference, say, sayOf, temperature } from './saying.ts';
+import { daysFrom } from './when.ts';
 
 /** What the daybook keeps of how ripe a heap is. */
 export interface RipenessKept {
@@ -27,6 +28,12 @@ export function ripenessKept({ ripeness, acts }: Heap): RipenessKept | undefined
   const tests = ripeness.filter(({ entry }) => entry.happened >= since);
   if (tests.length === 0) return undefined;
   return { tests, seen: tests.map(({ body }) => body.seen).reduce(withRipeness, {}) };
+}
+
+/** Days since the oldest stuff in a heap was heaped up. */
+export function ripeningAge_days({ begun, layers }: Heap, now: string): number {
+  const first = [begun, ...layers.map(({ added }) => added)].toSorted()[0] ?? begun;
+  return daysFrom(first, now);
 }
 
 /** What is known with what is told anew, which replaces it. */
@@ -52,8 +59,24 @@ export function ripenessWords({ smell, stuffSeen, afterTurn_degC, measured = {} 
 /** Of fewer a share means little: one seed more or less moves it past the width of a class. */
 export const LEAST_CONTROL = 10;
 
-/** Seedlings that came up well, percent of those in the mix beside it. Problem: `out-of-bounds` of too few beside it. */
-export function emergence_pctControl(came: number, control: number): Outcome<number> {
+/** Seedlings that came up well in it and in a mix beside it, of so many sown in each. */
+export interface SeedlingCounts {
+  readonly came: number;
+  readonly control: number;
+  /** As the test has it, where it is not said. */
+  readonly sown?: number | undefined;
+}
+
+/** Seeds of the test, in each pot. */
+export const USUALLY_SOWN: number = maturityParameters.seedlings.seeds.value;
+
+/**
+ * Seedlings that came up well, percent of those in the mix beside it. Problem: `out-of-bounds` of more than were sown, and of too few
+ * beside it.
+ */
+export function emergence_pctControl({ came, control, sown = USUALLY_SOWN }: SeedlingCounts): Outcome<number> {
+  const most = Math.max(came, control);
+  if (most > sown) return bad({ code: 'more-than-sown', path: 'came', found: String(most), wanted: String(sown) });
   return control < LEAST_CONTROL
     ? bad({
         code: 'out-of-bounds',

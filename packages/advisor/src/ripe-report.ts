@@ -12,12 +12,18 @@ export interface RipeReport {
   readonly noGerms: Saying;
 }
 
-/** Whether compost is ripe, in sentences. */
-export function ripeReport(found: CuringCheck): RipeReport {
+/**
+ * Whether compost is ripe, in sentences.
+ *
+ * @param age_days of the oldest stuff in the heap, where it is a heap: what tests find ripe within days is doubted
+ */
+export function ripeReport(found: CuringCheck, age_days?: number): RipeReport {
   const { state, firm, signs, limits, california, californiaLacks, flaskClass, next, how } = found;
   const quantities = [...new Set(limits.map(({ quantity }) => quantity))];
   return {
-    answer: sayOf('ripe.state', state),
+    answer: isDoubtful(found, age_days)
+      ? say('ripe.doubted', { days: Math.max(0, Math.floor(age_days ?? 0)) })
+      : sayOf('ripe.state', state),
     notes: [
       ...(firm ? [] : [say('ripe.soft')]),
       ...signs.map((sign) => sayOf('ripe.sign', sign, { limit: temperature(maturityParameters.reheats_degC.value) })),
@@ -39,6 +45,11 @@ export function ripeReport(found: CuringCheck): RipeReport {
         : sayOf('ripe.next', next, { seeds: how.seeds, low: how.days.low, high: how.days.high }),
     noGerms: say('ripe.no-germs'),
   };
+}
+
+/** Whether tests find ripe what is too young to be: a slip of the pen, or another heap's compost was tried. */
+function isDoubtful({ state }: CuringCheck, age_days: number | undefined): boolean {
+  return state === 'ripe' && age_days !== undefined && age_days < maturityParameters.youngest_days.value;
 }
 
 function verdictWords({ limit, rating }: LimitRead): Saying {

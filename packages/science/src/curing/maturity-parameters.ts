@@ -48,6 +48,8 @@ export interface MaturityParameters {
   readonly co2PerCarbon_ratio: Figure;
   /** A heap that goes above it after a turn is still at work. */
   readonly reheats_degC: Figure;
+  /** Of what is younger, a test that finds it ripe is asked about. */
+  readonly youngest_days: Figure;
   readonly signs: Citation;
   readonly seedlings: {
     readonly seeds: Figure;

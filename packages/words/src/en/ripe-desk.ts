@@ -19,7 +19,8 @@ export const ripeDeskEn = {
   'cli.ripe.stuffSeen': 'what went in can still be told',
   'cli.ripe.afterTurn': 'the hottest it went after its last turn',
   'cli.ripe.rise': 'how far above the room it heats in a flask: 8C, 14F',
-  'cli.ripe.seedlings': 'seedlings that came up well, percent of the control; or two counts, 17/20',
+  'cli.ripe.seedlings':
+    'seedlings that came up well, percent of the control; or two counts, 17/19, of 20 sown in each; of another count, 34/38/40',
   'cli.ripe.cress': 'germination index, percent',
   'cli.ripe.ratio': 'C:N from a lab',
   'cli.ripe.breath': 'mg CO₂-C per g of organic matter a day',

@@ -29,6 +29,8 @@ export const ripeEn = {
     'Not ripe. Turn it, keep it as damp as a wrung-out sponge and wait; as a mulch round grown plants it does no harm, in seed rows and pots it does.',
   'ripe.state.not-shown':
     'Cannot be shown yet: too little was measured. Until then count it as unripe: not for seeds or pots, on beds only round grown plants.',
+  'ripe.doubted':
+    'What was measured would be ripe, but this heap was begun {days, plural, =0 {today} one {a day ago} other {# days ago}}, and none ripens within days. Look for a slip, or test it again in some weeks; until then keep it from seeds and pots.',
   'ripe.soft': 'A limit lies within the range of what was measured, so this is no firm answer.',
   'ripe.sign.ammonia': 'It smells of ammonia: it is still giving off nitrogen, and that burns roots.',
   'ripe.sign.sour': 'It smells sour or rotten: it lacked air, and the acids of that hurt seedlings.',
@@ -71,6 +73,8 @@ export const ripeEn = {
   'ripe.book.fattyAcids_mgPerKgDry': 'fatty acids {value, number, ::.#} mg/kg',
   'ripe.book.solubleCarbon_pctDry': 'soluble carbon {value, number, ::.##} %',
   'ripe.book.solubleCarbonToOrganicNitrogen_ratio': 'soluble carbon to nitrogen {value, number, ::.##}',
+  'problem.more-than-sown':
+    '{found} came up, and {wanted} were sown in each pot. Count again, or say how many were sown.',
   'ripe.no-germs': 'Ripe does not mean free of germs or weed seeds: only logged heat shows that.',
   'ripe.quantity.carbonToNitrogen_ratio': 'C:N',
   'ripe.quantity.respiration_mgCO2CPerGOMPerDay': 'Breath',

@@ -58,6 +58,27 @@ describe('ripe', () => {
     expect(text).toContain('does not mean free of germs');
   });
 
+  it('what is found ripe of a heap of today is doubted, and that of an old one is not', async () => {
+    const build = (name: string, when: string) =>
+      home.run([
+        'build',
+        'straw=3barrows',
+        'grass clippings=3barrows',
+        '--bay',
+        '1x1x1m',
+        '--name',
+        name,
+        '--when',
+        when,
+      ]);
+    await build('Heap of today', 'today');
+    await build('Heap of spring', '3 months ago');
+    const said = async (name: string) =>
+      flat((await home.run(['ripe', '--heap', name, '--seedlings', '34/38/40', '--rise', '8C'])).out);
+    expect(await said('Heap of today')).toMatch(/^What was measured would be ripe, but this heap was begun today/u);
+    expect(await said('Heap of spring')).toMatch(/^Ripe, by what was measured/u);
+  });
+
   it('seedlings counted side by side, a flask in °F and a C:N', async () => {
     const { value } = await home.json(['ripe', '--seedlings', '17/20', '--rise', '14F', '--ratio', '18']);
     expect(value).toMatchObject({ state: 'ripe', california: 'mature', flaskClass: 'V' });
@@ -94,6 +115,8 @@ describe('ripe', () => {
     [['ripe', '--keep', '--smell', 'earthy'], '--heap is missing'],
     [['ripe', '--heap', 'no such', '--smell', 'earthy'], 'There is no heap called'],
     [['ripe', '--seedlings', '5/0'], 'at least 10'],
+    [['ripe', '--seedlings', '30/20'], '30 came up, and 20 were sown in each pot'],
+    [['ripe', '--seedlings', '12/41/40'], '41 came up, and 40 were sown in each pot'],
     [['ripe', '--rise', '80C'], '--rise is 80'],
     [['ripe', '--nitrate', '5'], '--ammonium is missing'],
     [['ripe', '--ammonium', '1e9'], 'no number'],

@@ -3,6 +3,7 @@ import {
   breathAsCarbon,
   emergence_pctControl,
   ripenessKept,
+  ripeningAge_days,
   ripeReport,
   withRipeness,
 } from '@loamwright/advisor';
@@ -79,7 +80,10 @@ export async function ripe(options: RipeOptions, session: Session): Promise<Outc
   const found = curingCheck.run(input, { draws: createDraws() });
   if (!found.ok) return found;
   const { speaker, terminal } = session;
-  const { answer, notes, next, noGerms } = ripeReport(found.value);
+  const { answer, notes, next, noGerms } = ripeReport(
+    found.value,
+    heap.value === undefined ? undefined : ripeningAge_days(heap.value, session.now().toISOString()),
+  );
   const lines = [...notes, ...(next === null ? [] : [next]), noGerms];
   return good({
     value: { input, ...found.value },
@@ -197,17 +201,17 @@ function readRise(typed: string | undefined, { speaker }: Session): Outcome<numb
   return good(convert(likely(read.value), isFahrenheit ? 'degFDifference' : 'degCDifference', 'degCDifference'));
 }
 
-/** Percent of the control, or what came up in it and beside it: `85`, `17/20`. Problem: `number-unreadable`. */
+/** Percent of the control, or what came up in it and beside it, and of how many sown: `85`, `17/20`, `34/38/40`. Problems: `number-unreadable`, `more-than-sown`. */
 function readSeedlings(typed: string | undefined): Outcome<Quantity | undefined> {
   if (typed === undefined) return good(undefined);
-  const [here = '', beside] = typed.split('/');
+  const [here = '', beside, ...more] = typed.split('/');
   if (beside === undefined) return readFigure(here, '--seedlings');
-  const counts = [here, beside].map((text) => readFigure(text, '--seedlings'));
+  const counts = [here, beside, ...more].map((text) => readFigure(text, '--seedlings'));
   const problems = allOf(...counts);
-  const [came = 0, control = 0] = counts.map((one) => (one.ok ? likely(one.value) : 0));
+  const [came = 0, control = 0, sown] = counts.map((one) => (one.ok ? likely(one.value) : 0));
   if (problems.length > 0) return bad(...problems);
-  const share = emergence_pctControl(came, control);
+  const share = emergence_pctControl({ came, control, sown });
   return share.ok
     ? share
-    : bad(...share.problems.map((one) => ({ ...one, path: '--seedlings', found: typed.slice(0, 40) })));
+    : bad(...share.problems.map((one) => ({ ...one, path: '--seedlings', found: one.code === 'more-than-sown' ? one.found : typed.slice(0, 40) })));
 }

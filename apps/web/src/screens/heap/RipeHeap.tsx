@@ -1,9 +1,10 @@
 import '@loamwright/words/later';
-import { ripenessKept, ripenessWords, ripeReport, withRipeness } from '@loamwright/advisor';
+import { ripenessKept, ripenessWords, ripeningAge_days, ripeReport, withRipeness } from '@loamwright/advisor';
 import type { Heap } from '@loamwright/daybook';
 import { type CuringInput, check, compostSmellIds, curingCheck, type SmellId } from '@loamwright/science';
 import { type ReactNode, useMemo, useState } from 'react';
 import { sayProblem } from '../../keep/not-written.ts';
+import { now } from '../../keep/time.ts';
 import { needs } from '../../mix/needs.ts';
 import { Cautions } from '../../parts/Cautions.tsx';
 import { Choices } from '../../parts/Choices.tsx';
@@ -40,7 +41,7 @@ export default function RipeHeap({ heap }: { readonly heap: Heap }): ReactNode {
       }
     >
       {found.ok ? (
-        <Answer report={ripeReport(found.value)} />
+        <Answer report={ripeReport(found.value, ripeningAge_days(heap, now()))} />
       ) : (
         <p className="answer" role="alert">
           {found.problems.map((problem) => speaker.tell(sayProblem(problem))).join(' ')}

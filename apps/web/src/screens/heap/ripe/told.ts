@@ -21,6 +21,7 @@ export interface Told {
   /** Seedlings that came up well in it, and in the mix beside it. */
   readonly came: number | null;
   readonly control: number | null;
+  readonly sown: number | null;
   readonly selfHeating_K: number | null;
   readonly lab: Readonly<Partial<Record<PlainLabId, number | null>>>;
   readonly breathCo2: number | null;
@@ -33,6 +34,7 @@ export const NOTHING_TOLD: Told = {
   afterTurn_degC: null,
   came: null,
   control: null,
+  sown: null,
   selfHeating_K: null,
   lab: {},
   breathCo2: null,
@@ -67,9 +69,9 @@ export function toldInput(told: Told): CuringInput | null {
   };
 }
 
-function seedlingsOf({ came, control }: Told): { readonly emergence_pctControl?: number } | null {
+function seedlingsOf({ came, control, sown }: Told): { readonly emergence_pctControl?: number } | null {
   if (came === null && control === null) return {};
   if (came === null || control === null) return null;
-  const share = emergence_pctControl(came, control);
+  const share = emergence_pctControl({ came, control, sown: sown ?? undefined });
   return share.ok ? { emergence_pctControl: share.value } : null;
 }
