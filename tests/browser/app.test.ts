@@ -55,7 +55,7 @@ describe('the app, from the bins to a heap that is watched', () => {
 
     await typeReading(page, '300');
     await page.getByRole('dialog', { name: 'Is that right?' }).waitFor();
-    await page.getByRole('button', { name: 'Did you mean 130 °F?' }).click();
+    await page.getByRole('button', { name: 'Did you mean 130 °F, with a 1 before it?' }).click();
     expect(await page.getByRole('textbox', { name: 'Temperature' }).inputValue()).toBe('130');
     await act(page, 'Keep the reading');
     await asks(page, 'Gate heap: how is it?');

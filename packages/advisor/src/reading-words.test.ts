@@ -100,7 +100,10 @@ describe('an odd reading', () => {
     expect(doubt?.odd.map((saying) => us.tell(saying))).toEqual([
       '300 °F is hotter than a heap makes, unless it burns.',
     ]);
-    expect(doubt?.suggestions.map(({ said }) => us.tell(said))).toEqual(['Did you mean 130 °F?']);
+    expect(doubt?.suggestions.map(({ said }) => us.tell(said))).toEqual([
+      'Did you mean 130 °F, with a 1 before it?',
+      'Did you mean 100 °F, with one digit wrong?',
+    ]);
     expect(doubt?.suggestions[0]?.suggested?.temp_degC).toBeCloseTo(54.44, 2);
     expect(us.tell(doubt?.keep ?? { key: 'reading.suggest.keep' })).toBe('If it is right, keep it as it is.');
     expect(doubt?.cautions).toEqual(['fire']);

@@ -45,7 +45,7 @@ describe('a heap from building to reading', () => {
     const odd = ['log', 'First heap', '300F', '--where', 'core'];
     const asked = await home.run(odd, at(19));
     expect(asked.code).toBe(2);
-    expect(flat(asked.out + asked.err)).toContain('Did you mean 130 °F?');
+    expect(flat(asked.out + asked.err)).toContain('Did you mean 130 °F, with a 1 before it?');
     expect(await lines(home)).toHaveLength(4);
     expect((await home.run([...odd, '--as-typed'], at(19))).code).toBe(0);
     expect(await lines(home)).toHaveLength(5);

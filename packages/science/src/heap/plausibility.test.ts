@@ -13,8 +13,26 @@ function asked(typed: TypedReading): readonly string[] {
 }
 
 describe('an odd reading is asked about', () => {
-  it('300 °F: did you mean 130?', () => {
-    expect(asked({ value: 300, unit: 'degF' })).toEqual(['one-place-along 130 degF']);
+  it('300 °F: did you mean 130, or 100?', () => {
+    expect(asked({ value: 300, unit: 'degF' })).toEqual(['one-place-along 130 degF', 'wrong-digit 100 degF']);
+  });
+
+  it('1000 °F: a point is missing; 0100 is no number with two digits changed about', () => {
+    expect(asked({ value: 1000, unit: 'degF' })).toEqual(['point-missing 100 degF']);
+  });
+
+  it('250 °F: a 1 left out before it, or one digit wrong', () => {
+    expect(asked({ value: 250, unit: 'degF' })).toEqual(['one-place-along 125 degF', 'wrong-digit 150 degF']);
+  });
+
+  it('offers nothing twice', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -50, max: 9999 }), fc.constantFrom('degC', 'degF'), (value, unit) => {
+        const meant = plausibilityOf({ value, unit }).suggestions.map(({ suggested }) => JSON.stringify(suggested));
+        expect(new Set(meant).size).toBe(meant.length);
+      }),
+      { seed: 250 },
+    );
   });
 
   it('315 °F: two digits changed places', () => {

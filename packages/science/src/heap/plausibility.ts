@@ -77,8 +77,7 @@ function suggestionsFor(typed: TypedReading, odd: readonly OddCode[]): readonly 
       .sort((a, b) => Math.abs(a.temp_degC - expected_degC) - Math.abs(b.temp_degC - expected_degC));
     return best === undefined ? [] : [best];
   });
-  const likelier = nearest.filter(({ slip }) => slip !== 'wrong-digit');
-  const chosen = (likelier.length === 0 ? nearest : likelier).map(({ slip, value, unit, temp_degC }) => ({
+  const chosen = distinct(nearest).map(({ slip, value, unit, temp_degC }) => ({
     code: slip,
     suggested: { value, unit, temp_degC },
     why,
@@ -87,6 +86,12 @@ function suggestionsFor(typed: TypedReading, odd: readonly OddCode[]): readonly 
   const cold = why === 'fell-fast' || why === 'below-air' || why === 'too-cold';
   const second: readonly Suggestion[] = cold ? [{ code: 'probe-not-settled', why }] : [];
   return [...ordered.slice(0, MOST_SUGGESTIONS - second.length), ...second];
+}
+
+/** Two slips that come to the same reading are one question: the likelier asks it. */
+function distinct(candidates: readonly Candidate[]): readonly Candidate[] {
+  const same = (a: Candidate, b: Candidate): boolean => a.value === b.value && a.unit === b.unit;
+  return candidates.filter((one, i) => candidates.findIndex((other) => same(one, other)) === i);
 }
 
 /** What may have been meant must itself be a reading that nobody would ask about. */

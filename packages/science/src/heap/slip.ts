@@ -45,9 +45,13 @@ function candidate(slip: Slip, value: number, unit: TemperatureUnit): Candidate 
   return { slip, value, unit, temp_degC: convert(value, unit, 'degC') };
 }
 
-/** 315 → 135, 351: two digits beside one another changed places. */
+/** 315 → 135, 351: two digits beside one another changed places; nobody means a number that begins with 0. */
 function swapped(text: string): readonly number[] {
-  return [...text].slice(1).map((digit, i) => Number(text.slice(0, i) + digit + (text[i] ?? '') + text.slice(i + 2)));
+  return [...text]
+    .slice(1)
+    .map((digit, i) => text.slice(0, i) + digit + (text[i] ?? '') + text.slice(i + 2))
+    .filter((meant) => !meant.startsWith('0'))
+    .map(Number);
 }
 
 /** 243 → 143: one digit is another. */

@@ -184,10 +184,10 @@ export const readingEn = {
   'reading.odd.below-air': '{temp} is well below the air’s {air}.',
   'reading.suggest.unit-swapped': 'Did you mean {meant}, the other unit?',
   'reading.suggest.digits-swapped': 'Did you mean {meant}, with two digits changed about?',
-  'reading.suggest.one-place-along': 'Did you mean {meant}?',
+  'reading.suggest.one-place-along': 'Did you mean {meant}, with a 1 before it?',
   'reading.suggest.point-missing': 'Did you mean {meant}, with a point?',
   'reading.suggest.digit-missed': 'Did you mean {meant}, with one digit more?',
-  'reading.suggest.wrong-digit': 'Did you mean {meant}?',
+  'reading.suggest.wrong-digit': 'Did you mean {meant}, with one digit wrong?',
   'reading.suggest.probe-not-settled': 'Had the probe stood still, and was it in the heap?',
   'reading.suggest.keep': 'If it is right, keep it as it is.',
 } as const;
