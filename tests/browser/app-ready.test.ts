@@ -37,6 +37,15 @@ describe('a heap that is nearly done', () => {
     // A heap shrinks: more than was built can't stand there, and the page says so where it was typed.
     await page.getByLabel('How much stands there ready').fill('90 m3');
     await page.getByRole('alert').filter({ hasText: 'less than' }).waitFor();
+    // What cannot be takes nothing else from the answer, and its bounds are told in the reader's units.
+    expect(await answer(page)).toMatch(/^About [\d,.]+ L of compost/u);
+    await page.getByLabel('How much stands there ready').fill('999999999');
+    await page.getByText('“999999999” is too much: it wants 1,000,000 L or less.').waitFor();
+    await page.getByLabel('How much stands there ready').fill('-5');
+    await page.getByText('“-5” is too little: it wants 1 L or more.').waitFor();
+    expect(await answer(page)).toMatch(/^About [\d,.]+ L of compost/u);
+    await page.getByLabel('How much stands there ready').fill('2 barrows');
+    await page.getByText('What was measured in the bay').waitFor();
     await page.getByLabel('How much stands there ready').fill('heaps');
     await page.getByText('“heaps”').waitFor();
     await page.getByLabel('How much stands there ready').fill('600');

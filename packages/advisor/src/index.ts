@@ -70,6 +70,7 @@ export {
 export { type FactWords, type MaterialReport, materialReport } from './material-report.ts';
 export type { ChangeWords } from './material-words.ts';
 export { type FirstChecks, firstChecks, measureNextWords } from './measure-next-report.ts';
+export { measureVolume_m3 } from './measure-volume.ts';
 export { type MixReport, mixReport, type OtherWords, type PermitWords, type UsedWords } from './mix-report.ts';
 export { materialName } from './names.ts';
 export { type NeedsReport, needsReport } from './needs-report.ts';

@@ -13,11 +13,17 @@ interface Properties {
   /** Called with every figure that can be read, and with null where none can; `words` is what was written, with its unit. */
   readonly onChange: (value: number | null, words: string) => void;
   readonly large?: boolean | undefined;
+  /** In the SI unit of what is shown: what lies beyond is told and handed on as null. */
+  readonly least?: number | undefined;
+  readonly most?: number | undefined;
+  /** What else is understood here, such as a count of barrows. */
+  readonly alsoRead?: ((typed: string) => { readonly si: number; readonly words: string } | undefined) | undefined;
 }
 
 /** One line to write a quantity on: a bare number is in the reader's unit, and "148 F", "4 ft" or, as an area, "4x8ft" is understood too. */
 export function QuantityField(properties: Properties): ReactNode {
-  const { label, hint, shownAs, value, words, onChange, large = false } = properties;
+  const { label, hint, shownAs, value, words, onChange, large = false, alsoRead } = properties;
+  const { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY } = properties;
   const speaker = useSpeaker();
   const id = useId();
   const unit = unitFor(shownAs, speaker.system);
@@ -31,10 +37,20 @@ export function QuantityField(properties: Properties): ReactNode {
       return area === undefined ? undefined : { si: area.m2, words: area.words };
     }
     const quantity = readQuantity(text, dimension, unit);
-    return quantity && { si: quantity.si, words: `${quantity.value} ${unitTable[quantity.unit].symbol}` };
+    if (quantity === undefined) return alsoRead?.(text);
+    return { si: quantity.si, words: `${quantity.value} ${unitTable[quantity.unit].symbol}` };
   };
   const read = readIn(typed);
-  const wrong = typed.trim() !== '' && read === undefined;
+  const inside = (si: number): boolean => si >= least && si <= most;
+  const wrong = typed.trim() !== '' && (read === undefined || !inside(read.si));
+  const fault = (): string => {
+    const bound = (si: number): string => speaker.likely(si, siUnitOf(dimension), shownAs);
+    if (read !== undefined && read.si < least) return speaker.say('app.field.low', { typed, least: bound(least) });
+    if (read !== undefined) return speaker.say('app.field.high', { typed, most: bound(most) });
+    const sides = speaker.system === 'us' ? '4x8ft' : '1.2x2.4m';
+    const forms = [`4 ${symbol}`, ...(dimension === 'area' ? [sides] : [])].join(', ');
+    return speaker.say('app.field.unread', { typed, forms });
+  };
   return (
     <div className="field">
       <label className="label" htmlFor={id}>
@@ -53,13 +69,14 @@ export function QuantityField(properties: Properties): ReactNode {
           onChange={(event) => {
             setTyped(event.target.value);
             const now = readIn(event.target.value);
-            onChange(now?.si ?? null, now?.words ?? '');
+            const taken = now !== undefined && inside(now.si);
+            onChange(taken ? now.si : null, taken ? now.words : '');
           }}
         />
         <span className="unit">{symbol}</span>
       </div>
       <span id={`${id}-hint`} className="hint">
-        {wrong ? speaker.say('app.field.unread', { typed }) : hint}
+        {wrong ? fault() : hint}
       </span>
     </div>
   );

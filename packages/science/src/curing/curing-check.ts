@@ -146,6 +146,9 @@ export const ripenessBounds: Readonly<Record<RipenessId, readonly [number, numbe
   solubleCarbonToOrganicNitrogen_ratio: [0, 100],
 };
 
+/** What a heap can have after a turn, °C; beyond it lies a slip of the pen. */
+export const afterTurnBounds_degC: readonly [number, number] = [-30, 90];
+
 const figure = (id: RipenessId): z.ZodOptional<z.ZodType<Quantity>> =>
   between(freeQuantity(`As its name says: ${id}.`), ...ripenessBounds[id]).optional();
 
@@ -177,7 +180,10 @@ export const curingCheck: Calculation<CuringInput, CuringCheck> = {
       .optional(),
     smell: z.enum(compostSmellIds).optional(),
     stuffSeen: z.boolean().optional(),
-    afterTurn_degC: between(freeQuantity('The hottest it went after its last turn, °C.'), -30, 90).optional(),
+    afterTurn_degC: between(
+      freeQuantity('The hottest it went after its last turn, °C.'),
+      ...afterTurnBounds_degC,
+    ).optional(),
   }),
   output: z.strictObject({
     state: z.enum(ripenessStates),

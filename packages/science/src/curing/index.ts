@@ -11,6 +11,7 @@ export const curingCalculations: readonly ListedCalculation[] = [
 ];
 
 export {
+  afterTurnBounds_degC,
   type CuringCheck,
   type CuringInput,
   compostSmellIds,
@@ -22,5 +23,5 @@ export { maturityParameters, type RipenessId, ripenessIds } from './maturity-par
 export { type LimitRead, limitOf } from './rating.ts';
 export { type SiftingInput, type SiftingTime, siftingTime, siftUses } from './sifting-time.ts';
 export { yieldEstimate } from './yield-estimate.ts';
-export type { HeapYield, PastHeap, YieldInput, YieldNote } from './yield-io.ts';
+export { type HeapYield, type PastHeap, type YieldInput, type YieldNote, yieldBounds } from './yield-io.ts';
 export { type ShelterId, shelterIds } from './yield-parameters.ts';

@@ -84,6 +84,15 @@ export interface HeapYield {
 
 const LEAST_M3 = 0.001;
 const MOST_M3 = 1000;
+const LEAST_KG_PER_M3 = 100;
+const MOST_KG_PER_M3 = 2000;
+
+/** Beyond these lies a slip of the pen. */
+export const yieldBounds = {
+  volume_m3: { least: LEAST_M3, most: MOST_M3 },
+  density_kgPerM3AsIs: { least: LEAST_KG_PER_M3, most: MOST_KG_PER_M3 },
+} as const;
+
 const volume = (description: string): z.ZodType<number> => z.number().min(LEAST_M3).max(MOST_M3).meta({ description });
 
 export const yieldInputSchema: z.ZodType<YieldInput> = z.strictObject({
@@ -93,7 +102,11 @@ export const yieldInputSchema: z.ZodType<YieldInput> = z.strictObject({
   ready_m3: volume('Volume that stands there ready, m³.').optional(),
   readyAsh_pctDry: between(percentQuantity('Ash of the ready compost, % of dry mass.'), 1, 99).optional(),
   readyMoisture_pctWet: between(percentQuantity('Its moisture, % of wet mass.'), 1, 95).optional(),
-  readyDensity_kgPerM3AsIs: between(positiveQuantity('Its bulk density, kg/m³ as it lies.'), 100, 2000).optional(),
+  readyDensity_kgPerM3AsIs: between(
+    positiveQuantity('Its bulk density, kg/m³ as it lies.'),
+    LEAST_KG_PER_M3,
+    MOST_KG_PER_M3,
+  ).optional(),
   shelter: z.enum(shelterIds).optional().meta({ description: 'Whether rain runs through it.' }),
   pastHeaps: z
     .array(z.strictObject({ built_m3: volume('Built to, m³.'), ready_m3: volume('Ready, m³.') }))

@@ -39,7 +39,10 @@ export const appEn = {
 
   'app.less': 'Less: {of}',
   'app.more': 'More: {of}',
-  'app.field.unread': '“{typed}” can’t be read as a figure.',
+  'app.field.unread': '“{typed}” can’t be read as a figure. What would do: {forms}.',
+  'app.field.low': '“{typed}” is too little: it wants {least} or more.',
+  'app.field.high': '“{typed}” is too much: it wants {most} or less.',
+  'app.field.whole': '“{typed}” is no whole number from {least, number} to {most, number}.',
 
   'app.bins.question': 'What is here to build from?',
   'app.bins.none': 'Say what lies at the bins, and how much of each by eye. Buckets will do.',

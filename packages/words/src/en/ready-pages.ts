@@ -1,5 +1,7 @@
 /** The pages of a heap that is nearly done: how much it comes to, whether it is ripe, and what the place asks of it. */
 export const readyPagesEn = {
+  'yieldPage.grown':
+    'A heap shrinks: what is ready is less than what was built. It was built to about {built}, so {ready} is left out.',
   'yieldPage.question': 'How much does {heap} come to?',
   'yieldPage.nothing':
     'Nobody wrote down what went into it. Say how large it was once built, and its volume will tell.',

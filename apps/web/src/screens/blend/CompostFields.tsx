@@ -94,7 +94,7 @@ export function PlainFigure(properties: {
         }}
       />
       <span id={`${id}-hint`} className="hint">
-        {read === null ? speaker.say('app.field.unread', { typed }) : hint}
+        {read === null ? speaker.say('app.field.unread', { typed, forms: '2.5' }) : hint}
       </span>
     </div>
   );

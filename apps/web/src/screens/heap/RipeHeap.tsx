@@ -1,7 +1,15 @@
 import '@loamwright/words/later';
 import { ripenessKept, ripenessWords, ripeningAge_days, ripeReport, withRipeness } from '@loamwright/advisor';
 import type { Heap } from '@loamwright/daybook';
-import { type CuringInput, check, compostSmellIds, curingCheck, type SmellId } from '@loamwright/science';
+import {
+  afterTurnBounds_degC,
+  type CuringInput,
+  check,
+  compostSmellIds,
+  curingCheck,
+  ripenessBounds,
+  type SmellId,
+} from '@loamwright/science';
 import { type ReactNode, useMemo, useState } from 'react';
 import { sayProblem } from '../../keep/not-written.ts';
 import { now } from '../../keep/time.ts';
@@ -84,6 +92,8 @@ export default function RipeHeap({ heap }: { readonly heap: Heap }): ReactNode {
           label={speaker.say('ripePage.afterTurn')}
           shownAs="temperature"
           value={null}
+          least={afterTurnBounds_degC[0]}
+          most={afterTurnBounds_degC[1]}
           onChange={(afterTurn_degC) => put({ afterTurn_degC })}
         />
       </section>
@@ -94,6 +104,8 @@ export default function RipeHeap({ heap }: { readonly heap: Heap }): ReactNode {
           label={speaker.say('ripePage.rise')}
           shownAs="temperatureDifference"
           value={null}
+          least={ripenessBounds.selfHeating_K[0]}
+          most={ripenessBounds.selfHeating_K[1]}
           onChange={(selfHeating_K) => put({ selfHeating_K })}
         />
       </section>

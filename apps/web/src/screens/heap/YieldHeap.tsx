@@ -1,13 +1,15 @@
 import '@loamwright/words/later';
-import { heapYieldInput, yieldReport } from '@loamwright/advisor';
+import { heapYieldInput, measureVolume_m3, yieldReport } from '@loamwright/advisor';
 import type { Heap } from '@loamwright/daybook';
 import {
   check,
   type HeapYield,
   likely,
+  type Outcome,
   type ShelterId,
   shelterIds,
   type YieldInput,
+  yieldBounds,
   yieldEstimate,
 } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
@@ -22,6 +24,7 @@ import { Choices } from '../../parts/Choices.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { QuantityField } from '../../parts/QuantityField.tsx';
 import { QuantitySheet } from '../../parts/QuantitySheet.tsx';
+import { readMeasures } from '../../parts/read-measures.ts';
 import { Sentence, type Touchable } from '../../parts/Sentence.tsx';
 import { Flows } from '../../pictures/Flows.tsx';
 import { Page } from '../../shell/Page.tsx';
@@ -55,13 +58,31 @@ export default function YieldHeap({ heap }: { readonly heap: Heap }): ReactNode 
     readyDensity_kgPerM3AsIs: null,
   });
   const put = (change: Partial<Measured>): void => setMeasured((before) => ({ ...before, ...change }));
-  const found = useMemo(() => {
+  const reckoned = useMemo(() => {
     if (known === undefined && measured.built_m3 === null) return null;
-    const told = Object.fromEntries(Object.entries(measured).filter(([, value]) => value !== null));
     const { built_m3: _built, ready_m3: _ready, ...stuff } = known ?? {};
-    const input = check<YieldInput>(yieldEstimate.input, { ...stuff, ...told, measure, shelter, ownSizes: measures_L });
-    return input.ok ? yieldEstimate.run(input.value, needs) : input;
+    const reckon = (all: Measured): Outcome<HeapYield> => {
+      const told = Object.fromEntries(Object.entries(all).filter(([, value]) => value !== null));
+      const input = check<YieldInput>(yieldEstimate.input, {
+        ...stuff,
+        ...told,
+        measure,
+        shelter,
+        ownSizes: measures_L,
+      });
+      return input.ok ? yieldEstimate.run(input.value, needs) : input;
+    };
+    const found = reckon(measured);
+    const isGrown = !found.ok && measured.ready_m3 !== null && found.problems.every(({ path }) => path === 'ready_m3');
+    return { isGrown, found: isGrown ? reckon({ ...measured, ready_m3: null }) : found };
   }, [known, measured, measure, shelter, measures_L]);
+  const found = reckoned?.found ?? null;
+  const inMeasures = (typed: string): { readonly si: number; readonly words: string } | undefined => {
+    const read = readMeasures(typed, measures, speaker);
+    if (read === undefined) return undefined;
+    const each_m3 = measureVolume_m3(read.measure, measures_L, needs);
+    return each_m3.ok ? { si: read.count * each_m3.value, words: typed } : undefined;
+  };
   const isReady = heap.phase === 'finished';
   return (
     <Page
@@ -79,6 +100,17 @@ export default function YieldHeap({ heap }: { readonly heap: Heap }): ReactNode 
         </p>
       )}
       {found?.ok === true && <Answer found={found.value} />}
+      {reckoned?.isGrown === true && found?.ok === true && measured.ready_m3 !== null && (
+        <p role="alert">
+          {speaker.tell({
+            key: 'yieldPage.grown',
+            places: {
+              built: { figure: builtOf(found.value), unit: 'm3', as: 'bulkVolume' },
+              ready: { figure: measured.ready_m3, unit: 'm3', as: 'bulkVolume' },
+            },
+          })}
+        </p>
+      )}
       <div className="section stack">
         <Choices
           legend={speaker.say('yieldPage.measure')}
@@ -99,12 +131,16 @@ export default function YieldHeap({ heap }: { readonly heap: Heap }): ReactNode 
               label={speaker.say('yieldPage.built')}
               shownAs="bulkVolume"
               value={measured.built_m3}
+              {...yieldBounds.volume_m3}
+              alsoRead={inMeasures}
               onChange={(built_m3) => put({ built_m3 })}
             />
             <QuantityField
               label={speaker.say('yieldPage.ready')}
               shownAs="bulkVolume"
               value={measured.ready_m3}
+              {...yieldBounds.volume_m3}
+              alsoRead={inMeasures}
               onChange={(ready_m3) => put({ ready_m3 })}
             />
             <NumberField
@@ -123,6 +159,7 @@ export default function YieldHeap({ heap }: { readonly heap: Heap }): ReactNode 
               label={speaker.say('yieldPage.density')}
               shownAs="bulkDensity"
               value={null}
+              {...yieldBounds.density_kgPerM3AsIs}
               onChange={(readyDensity_kgPerM3AsIs) => put({ readyDensity_kgPerM3AsIs })}
             />
           </div>
@@ -191,11 +228,16 @@ function Answer({ found }: { readonly found: HeapYield }): ReactNode {
   );
 }
 
+/** What it was built to, m³. */
+function builtOf({ volume_m3, left_pctVolume }: HeapYield): number {
+  return (100 * volume_m3.p50) / left_pctVolume.p50;
+}
+
 /** The heap as it was built, and what of it is left. */
-function Fate({ found: { volume_m3, left_pctVolume } }: { readonly found: HeapYield }): ReactNode {
+function Fate({ found }: { readonly found: HeapYield }): ReactNode {
   const speaker = useSpeaker();
-  const left = volume_m3.p50;
-  const built = (100 * left) / left_pctVolume.p50;
+  const left = found.volume_m3.p50;
+  const built = builtOf(found);
   const gone = Math.max(0, built - left);
   const flow = (id: 'built' | 'gone' | 'left', from: number, length: number) => ({
     id,

@@ -33,7 +33,7 @@ export function TemperatureField({ typed, unit, onType }: Properties): ReactNode
         <span className="unit">{unitTable[unit].symbol}</span>
       </div>
       <span id={`${id}-hint`} className="hint">
-        {wrong ? speaker.say('app.field.unread', { typed }) : null}
+        {wrong ? speaker.say('app.field.unread', { typed, forms: '148 F, 64.5 C' }) : null}
       </span>
     </div>
   );
