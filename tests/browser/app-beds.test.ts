@@ -28,6 +28,12 @@ describe('the beds', () => {
     expect(await answer(page)).toContain('No bed is written down yet');
     await act(page, 'Set up a bed');
     await page.getByLabel('Name').fill('Kale');
+    for (const none of ['0', '-3']) {
+      await page.getByLabel('Area').fill(none);
+      await page.getByText(`“${none}” is too little`).waitFor();
+    }
+    await page.getByLabel('Area').fill('4 x');
+    await page.getByText('What would do: 4 m², 1.2x2.4m.').waitFor();
     await page.getByLabel('Area').fill('12');
     await act(page, 'Keep the bed');
     await asks(page, 'What does Kale want?');
@@ -36,6 +42,12 @@ describe('the beds', () => {
     await act(page, 'Say what is sown');
     await page.getByRole('searchbox').fill('kal');
     await page.getByRole('option', { name: 'kale', exact: true }).click();
+    // Typed in full it is still there to be seen; what no table knows is told.
+    await page.getByRole('searchbox').fill('kale');
+    await page.getByRole('option', { name: 'kale', exact: true }).waitFor();
+    await page.getByRole('searchbox').fill('moonfruit');
+    await page.getByText('No crop goes by that name').waitFor();
+    await page.getByRole('searchbox').fill('kale');
     // What can't be read is never left out in silence.
     await page.getByLabel('On how much of it').fill('half');
     await act(page, 'Keep it');
@@ -93,6 +105,8 @@ describe('the beds', () => {
 
     await page.getByRole('link', { name: 'Beds' }).click();
     await act(page, 'Set up a bed');
+    await page.getByLabel('Name').fill('kale ');
+    await page.getByText('There is a bed called Kale already').waitFor();
     await page.getByLabel('Name').fill('Leeks');
     await page.getByLabel('What soil it is').selectOption({ label: 'clay loam' });
     await page.getByLabel('Area').fill('4000 x 2500 m');
@@ -141,6 +155,14 @@ describe('the beds', () => {
     await asks(page, 'Where does Spring heap go?');
     await page.getByRole('textbox', { name: 'Barrows in the heap' }).fill('5');
     await page.getByRole('textbox', { name: 'Barrows in the heap' }).blur();
+    for (const [field, typed, most] of [
+      ['Barrows in the heap', '5.5', '10,000'],
+      ['Of them go on beds', '99', '5'],
+    ] as const) {
+      await page.getByRole('textbox', { name: field }).fill(typed);
+      await page.getByText(`“${typed}” is no whole number from 1 to ${most}.`).waitFor();
+      await page.getByRole('textbox', { name: field }).fill('5');
+    }
     await page.getByRole('textbox', { name: 'Of them go on beds' }).fill('4');
     await page.getByRole('textbox', { name: 'Of them go on beds' }).blur();
     await page.getByRole('radio', { name: 'evenly, by area' }).check({ force: true });

@@ -27,29 +27,28 @@ export function CropSearch({ lately, typed, onType }: Properties): ReactNode {
   );
   const asked = typed.trim().toLowerCase();
   const recent = crops.filter(({ id, name }) => lately.includes(id) || lately.includes(name));
-  const found = asked === '' ? recent : crops.filter(({ words }) => words.includes(asked));
-  const chosen = crops.some(({ name }) => name.toLowerCase() === asked);
+  const named = ({ name }: { readonly name: string }): number => Number(name.toLowerCase() === asked);
+  const found =
+    asked === '' ? recent : crops.filter(({ words }) => words.includes(asked)).toSorted((a, b) => named(b) - named(a));
   return (
     <Autocomplete inputValue={typed} onInputChange={onType}>
       <SearchField className="search" data-first>
         <Label className="label">{speaker.say('bedPage.sown.crop')}</Label>
         <Input className="line" maxLength={60} />
       </SearchField>
-      {!chosen && (
-        <ListBox
-          className="found"
-          aria-label={speaker.say('bedPage.sown.crop')}
-          selectionMode="none"
-          renderEmptyState={() => (asked === '' ? null : <p className="quiet">{speaker.say('bedPage.sown.none')}</p>)}
-          onAction={(key) => onType(crops.find(({ id }) => id === key)?.name ?? String(key))}
-        >
-          {found.slice(0, MOST_OFFERED).map(({ id, name }) => (
-            <ListBoxItem key={id} id={id} textValue={name} className="found-item">
-              {name}
-            </ListBoxItem>
-          ))}
-        </ListBox>
-      )}
+      <ListBox
+        className="found"
+        aria-label={speaker.say('bedPage.sown.crop')}
+        selectionMode="none"
+        renderEmptyState={() => (asked === '' ? null : <p className="quiet">{speaker.say('bedPage.sown.none')}</p>)}
+        onAction={(key) => onType(crops.find(({ id }) => id === key)?.name ?? String(key))}
+      >
+        {found.slice(0, MOST_OFFERED).map(({ id, name }) => (
+          <ListBoxItem key={id} id={id} textValue={name} className="found-item">
+            {name}
+          </ListBoxItem>
+        ))}
+      </ListBox>
     </Autocomplete>
   );
 }

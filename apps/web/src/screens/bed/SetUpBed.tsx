@@ -1,8 +1,9 @@
 import '@loamwright/words/later';
 import type { Bed, Entered } from '@loamwright/daybook';
-import { likely, type SoilTextureId, soilTextureIds } from '@loamwright/science';
-import { type ReactNode, useState } from 'react';
+import { bedBounds, likely, type SoilTextureId, soilTextureIds } from '@loamwright/science';
+import { type ReactNode, useId, useState } from 'react';
 import { v7 } from 'uuid';
+import { useBook } from '../../keep/useBook.ts';
 import { Pick } from '../../parts/Pick.tsx';
 import { QuantityField } from '../../parts/QuantityField.tsx';
 import { WritePage } from '../../parts/WritePage.tsx';
@@ -34,6 +35,11 @@ export default function SetUpBed({ bed }: { readonly bed?: Bed | undefined }): R
     value: before?.depth_m === undefined ? null : likely(before.depth_m),
     entered: bed?.setUp.entry.entered?.['/depth_m'],
   });
+  const { holding } = useBook().leaf;
+  const nameId = useId();
+  const plain = (text: string): string => text.trim().toLowerCase();
+  // A bed is known by its name: of two of one name nobody could say which is meant.
+  const taken = [...holding.beds.values()].find((one) => one.id !== id && plain(one.setUp.body.name) === plain(name));
   const deep_m = depth.value ?? 0;
   const [texture, setTexture] = useState<SoilTextureId | null>(before?.texture ?? null);
   return (
@@ -42,7 +48,7 @@ export default function SetUpBed({ bed }: { readonly bed?: Bed | undefined }): R
       question={speaker.say('bedsPage.new.question')}
       act={speaker.say('bedsPage.new.act')}
       thing={(happened) =>
-        name.trim() === '' || area.value === null || area.value <= 0
+        name.trim() === '' || taken !== undefined || area.value === null || area.value <= 0
           ? null
           : {
               kind: 'bed-set-up',
@@ -62,16 +68,30 @@ export default function SetUpBed({ bed }: { readonly bed?: Bed | undefined }): R
             }
       }
     >
-      <label className="field">
-        <span className="label">{speaker.say('bedsPage.new.name')}</span>
-        <input className="line" value={name} maxLength={120} onChange={(event) => setName(event.target.value)} />
-      </label>
+      <div className="field">
+        <label className="label" htmlFor={nameId}>
+          {speaker.say('bedsPage.new.name')}
+        </label>
+        <input
+          id={nameId}
+          className="line"
+          value={name}
+          maxLength={120}
+          aria-invalid={taken !== undefined}
+          aria-describedby={`${nameId}-hint`}
+          onChange={(event) => setName(event.target.value)}
+        />
+        <span id={`${nameId}-hint`} className="hint" role="status">
+          {taken === undefined ? null : speaker.say('bedsPage.new.taken', { name: taken.setUp.body.name })}
+        </span>
+      </div>
       <QuantityField
         label={speaker.say('bedsPage.new.area')}
         hint={speaker.say('bedsPage.new.area.hint', {
           sides: speaker.system === 'us' ? '4x8ft' : '1.2x2.4m',
         })}
         shownAs="area"
+        least={bedBounds.area_m2.least}
         value={area.value}
         words={area.entered?.words}
         onChange={(value, words) => setArea({ value, entered: { words } })}
