@@ -21,6 +21,7 @@ import { Choices } from '../../parts/Choices.tsx';
 import { Problem } from '../../parts/Problem.tsx';
 import { Steps } from '../../parts/Steps.tsx';
 import { WhenField } from '../../parts/WhenField.tsx';
+import { showWrongField } from '../../parts/wrong-field.ts';
 import { Page } from '../../shell/Page.tsx';
 import { goInstead, to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
@@ -60,6 +61,7 @@ export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode
   const shares = found.ok ? found.value.shares : [];
   const ready = shares.length > 0 && !busy;
   const keep = async (): Promise<void> => {
+    if (showWrongField()) return;
     const happened = resolved(when);
     const things = spreadsOf(asked, shares).map(({ bed, body, entered }) => ({
       kind: 'spread' as const,
@@ -70,6 +72,16 @@ export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode
     }));
     if (await write(things)) goInstead(to('heap', heap.id));
   };
+  if (heap.phase === 'gone' || left?.count === 0) {
+    return (
+      <Page
+        question={speaker.say('sharePage.question', { heap: heap.name })}
+        act={{ text: speaker.say('sharePage.back'), href: to('heap', heap.id) }}
+      >
+        <p className="answer">{speaker.say('sharePage.empty', { heap: heap.name })}</p>
+      </Page>
+    );
+  }
   return (
     <Page
       question={speaker.say('sharePage.question', { heap: heap.name })}
@@ -110,14 +122,17 @@ export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode
             value={barrows}
             step={1}
             least={1}
-            onChange={(count) => setBarrows(Math.round(count))}
+            whole
+            onChange={setBarrows}
           />
           <Steps
             label={speaker.say('sharePage.carried')}
             value={Math.min(barrows, carried ?? barrows)}
             step={1}
             least={1}
-            onChange={(count) => setCarried(Math.min(barrows, Math.round(count)))}
+            most={barrows}
+            whole
+            onChange={setCarried}
           />
           {left !== undefined && (
             <p className="small quiet">
