@@ -141,6 +141,13 @@ describe('a heap that is nearly done', () => {
     await page.getByRole('link', { name: 'What each rule says' }).click();
     await asks(page, 'Is Spring heap safe?');
     expect(await answer(page)).toMatch(/^Not as it stands: Town bars manure of farm animals/u);
+    // So it does on the heap's own page, and in the record to hand on.
+    await page.getByRole('link', { name: 'Heaps' }).click();
+    await page.locator('.heap-lines a').first().click();
+    await asks(page, 'Spring heap: how is it?');
+    await page.getByText('Not as it stands: Town bars manure of farm animals').waitFor();
+    await page.getByRole('link', { name: 'The record of this heap' }).click();
+    await page.getByText('Not as it stands: Town bars manure of farm animals').waitFor();
     await page.getByRole('link', { name: 'Settings' }).click();
     await page.getByRole('link', { name: 'Rules of the place' }).click();
     await page.getByRole('button', { name: 'Take it back: bars droppings of animals' }).click();

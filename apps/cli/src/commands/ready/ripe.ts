@@ -213,5 +213,11 @@ function readSeedlings(typed: string | undefined): Outcome<Quantity | undefined>
   const share = emergence_pctControl({ came, control, sown });
   return share.ok
     ? share
-    : bad(...share.problems.map((one) => ({ ...one, path: '--seedlings', found: one.code === 'more-than-sown' ? one.found : typed.slice(0, 40) })));
+    : bad(
+        ...share.problems.map((one) => ({
+          ...one,
+          path: '--seedlings',
+          found: one.code === 'more-than-sown' ? one.found : typed.slice(0, 40),
+        })),
+      );
 }
