@@ -1,12 +1,14 @@
-import type { BuildUp, BuiltUp, SoilCarbon } from '@loamwright/science';
+import { type BuildUp, type BuiltUp, carbonParameters, type SoilCarbon } from '@loamwright/science';
 import type { Figure, Saying } from '@loamwright/words';
-import { liquid, mass, say, sayOf, smallMass } from './saying.ts';
+import { liquid, liquidCover, mass, say, sayOf, smallMass, temperature } from './saying.ts';
 
 const SURE = 0.8;
 const EVERY_YEARS = 5;
 const LEAST_LITRES = 0.5;
 const LEAST_HARVESTS = 0.5;
 const LEAST_KG = 1;
+const { low, typical, high } = carbonParameters.yearUnknown_degC;
+const unknownAir = { p10: low, p50: typical, p90: high };
 
 /** A bed's organic matter and water over the years, in sentences. */
 export function soilCarbonReport(found: SoilCarbon): {
@@ -41,7 +43,7 @@ export function soilCarbonReport(found: SoilCarbon): {
       ...keptWords(found),
       waterWords(found, last.available_mm.p50),
     ],
-    notes: found.notes.map((note) => sayOf('years.note', note)),
+    notes: found.notes.map((note) => sayOf('years.note', note, { air: { ...temperature(unknownAir), asRange: true } })),
   };
 }
 
@@ -93,13 +95,16 @@ function keptWords({ brought_kg, kept_kg, kept_share }: SoilCarbon): readonly Sa
 }
 
 function waterWords({ water: { gain_mm, bySurvey_mm } }: SoilCarbon, all_mm: number): Saying {
-  if (Math.max(gain_mm.p50, bySurvey_mm.high) < LEAST_LITRES) return say('years.water.none');
+  if (Math.max(gain_mm.p50, bySurvey_mm.high) < LEAST_LITRES)
+    return say('years.water.none', { least: liquidCover(LEAST_LITRES) });
   return say('years.water', {
-    gain: tenths(gain_mm.p50),
-    range: `${tenths(gain_mm.p10)}–${tenths(gain_mm.p90)}`,
-    all: String(Math.round(all_mm)),
-    low: tenths(bySurvey_mm.low),
-    high: tenths(bySurvey_mm.high),
+    gain: liquidCover(gain_mm),
+    range: { ...liquidCover(gain_mm), asRange: true },
+    all: liquidCover(all_mm),
+    survey: {
+      ...liquidCover({ p10: bySurvey_mm.low, p50: (bySurvey_mm.low + bySurvey_mm.high) / 2, p90: bySurvey_mm.high }),
+      asRange: true,
+    },
   });
 }
 

@@ -1,6 +1,6 @@
 import { type CharBlend, type CharBlendInput, charParameters, type Quantity } from '@loamwright/science';
 import type { Figure, Saying } from '@loamwright/words';
-import { area, bulk, mass, say, sayOf, smallMass } from './saying.ts';
+import { area, bulk, bulkCover, dressing, mass, say, sayOf, smallMass } from './saying.ts';
 
 const L_PER_M3 = 1000;
 const G_PER_KG = 1000;
@@ -35,12 +35,12 @@ function answerOf({ bed, mix_L }: CharBlendInput, { stands, dose, begin }: CharB
   const { least, most } = begin;
   const places = {
     charcoal: litres(dose.charcoal_L),
-    each: plain(dose.rate_kgPerM2?.p50),
+    each: dressing(dose.rate_kgPerM2 ?? Number.NaN),
     share: plain(stands === 'unasked' ? least.share_pctVolume.p50 : dose.share_pctVolume.p50),
     least: litres(least.charcoal_L),
     most: litres(most.charcoal_L),
-    low: plain(least.rate_kgPerM2?.p50),
-    high: plain(most.rate_kgPerM2?.p50),
+    low: dressing(least.rate_kgPerM2 ?? Number.NaN),
+    high: dressing(most.rate_kgPerM2 ?? Number.NaN),
     shareMost: plain(most.share_pctVolume.p50),
     ...(bed !== undefined && { area: area(bed.area_m2) }),
     ...(mix_L !== undefined && { mix: litres(mix_L) }),
@@ -55,7 +55,7 @@ function bedWords({ stands, dose }: CharBlend): readonly Saying[] {
     tPerHa: plain(dose.rate_tPerHa?.p50),
     low: plain(dose.rate_tPerHa?.p10),
     high: plain(dose.rate_tPerHa?.p90),
-    litres: plain(dose.cover_LPerM2?.p50),
+    cover: bulkCover(dose.cover_LPerM2 ?? Number.NaN),
     mass: plain(dose.share_pctSoilMass?.p50),
   });
   return [...(stands === 'unasked' ? [] : [ways]), sayOf('char.stands', stands, { least, most })];

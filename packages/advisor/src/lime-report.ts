@@ -1,7 +1,7 @@
 import type { LimeRate, LimeRateInput, Quantity } from '@loamwright/science';
 import type { Figure, Saying } from '@loamwright/words';
 import { plainPlaces, twoDigits } from './blend-words.ts';
-import { area, mass, say, sayOf } from './saying.ts';
+import { area, dressing, mass, say, sayOf } from './saying.ts';
 
 /** Lime or ash for a bed, in sentences. */
 export function limeReport(asked: LimeRateInput, found: LimeRate): readonly Saying[] {
@@ -18,7 +18,7 @@ function answerOf({ stuff, area_m2 }: LimeRateInput, { verdict, stuff_kg, stuff_
   const places = {
     stuff: sayOf('lime.stuff', stuff),
     kg: mass(stuff_kg),
-    each: mass(stuff_kgPerM2),
+    each: dressing(stuff_kgPerM2),
     area: area(area_m2),
   };
   if (verdict !== 'none') return sayOf('lime.answer', verdict, places);
@@ -37,8 +37,8 @@ function giveWords({ area_m2 }: LimeRateInput, found: LimeRate): readonly Saying
     ...found.notes.map((id) =>
       sayOf('lime.note', id, {
         dressings: found.dressings,
-        low: mass((ceiling?.low ?? 0) * 100),
-        high: mass((ceiling?.high ?? 0) * 100),
+        low: dressing(ceiling?.low ?? 0),
+        high: dressing(ceiling?.high ?? 0),
       }),
     ),
     ...ashWords(found),

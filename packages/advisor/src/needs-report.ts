@@ -11,7 +11,7 @@ import {
 import type { Figure, Saying } from '@loamwright/words';
 import { type BeliefSaid, beliefWords } from './belief-words.ts';
 import { materialName } from './names.ts';
-import { bulk, liquid, mass, say, smallMass } from './saying.ts';
+import { bulk, depth, liquid, liquidCover, mass, say, smallMass } from './saying.ts';
 
 /** What was worked out of the same stuff. */
 export interface NeedsFound {
@@ -24,6 +24,10 @@ export interface NeedsFound {
 export interface NitrogenToRatio extends NitrogenToReach {
   readonly goal_ratio: number;
 }
+
+/** What a gauge shows after a day of steady rain. */
+const GOOD_RAIN_MM = 25;
+const MM_PER_M = 1000;
 
 /** What amounts of stuff want before they rot hot, in sentences. */
 export interface NeedsReport {
@@ -86,7 +90,7 @@ function waterWords(water: WaterToAdd, holding: Holding): readonly Saying[] {
     case 'add-water':
       return [
         say('needs.water.add-water', { goal, water: { ...liquid(water.water_L), asRange: true } }),
-        say('needs.water.rain'),
+        say('needs.water.rain', { rain: depth(GOOD_RAIN_MM / MM_PER_M), water: liquidCover(GOOD_RAIN_MM) }),
       ];
     case 'too-wet':
       return [

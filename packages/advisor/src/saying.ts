@@ -46,6 +46,21 @@ export function areaLoad(load_kgPerM2: Quantity): Figure {
   return { figure: load_kgPerM2, unit: 'kgPerM2', as: 'areaLoad' };
 }
 
+/** A weight of what is spread on a bed, for its area. */
+export function dressing(rate_kgPerM2: Quantity): Figure {
+  return { figure: rate_kgPerM2, unit: 'kgPerM2', as: 'dressing' };
+}
+
+/** Water that stands in or on a bed, for its area; a millimetre is a litre on each square metre. */
+export function liquidCover(depth_mm: Quantity): Figure {
+  return { figure: depth_mm, unit: 'LPerM2', as: 'liquidCover' };
+}
+
+/** A volume of loose stuff that is spread on a bed, for its area. */
+export function bulkCover(cover_LPerM2: Quantity): Figure {
+  return { figure: cover_LPerM2, unit: 'LPerM2', as: 'bulkCover' };
+}
+
 /** A height of a heap. */
 export function height(height_m: Quantity): Figure {
   return { figure: height_m, unit: 'm', as: 'length' };

@@ -17,6 +17,7 @@ const siUnit: Readonly<Record<Dimension, Unit>> = {
   area: 'm2',
   density: 'kgPerM3',
   rate: 'kgPerM2',
+  cover: 'LPerM2',
   temperature: 'degC',
   temperatureDifference: 'degCDifference',
 };

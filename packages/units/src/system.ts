@@ -15,6 +15,12 @@ export type ShownAs =
   | 'depth'
   | 'bulkDensity'
   | 'areaLoad'
+  /** What is spread on a bed, by weight. */
+  | 'dressing'
+  /** Water on or in a bed, by volume. */
+  | 'liquidCover'
+  /** Loose stuff on a bed, by volume. */
+  | 'bulkCover'
   | 'area';
 
 const shownIn: Readonly<Record<UnitSystem, Readonly<Record<ShownAs, Unit>>>> = {
@@ -29,6 +35,9 @@ const shownIn: Readonly<Record<UnitSystem, Readonly<Record<ShownAs, Unit>>>> = {
     depth: 'in',
     bulkDensity: 'lbPerYd3',
     areaLoad: 'lbPerFt2',
+    dressing: 'lbPer100Ft2',
+    liquidCover: 'galPer100Ft2',
+    bulkCover: 'ft3Per100Ft2',
     area: 'ft2',
   },
   metric: {
@@ -42,6 +51,9 @@ const shownIn: Readonly<Record<UnitSystem, Readonly<Record<ShownAs, Unit>>>> = {
     depth: 'cm',
     bulkDensity: 'kgPerM3',
     areaLoad: 'kgPerM2',
+    dressing: 'kgPerM2',
+    liquidCover: 'LPerM2',
+    bulkCover: 'LPerM2',
     area: 'm2',
   },
 };

@@ -15,6 +15,7 @@ export type Dimension =
   | 'area'
   | 'density'
   | 'rate'
+  | 'cover'
   | 'temperature'
   | 'temperatureDifference';
 
@@ -48,6 +49,10 @@ export type Unit =
   | 'kgPerM2'
   | 'lbPer1000Ft2'
   | 'lbPerFt2'
+  | 'lbPer100Ft2'
+  | 'LPerM2'
+  | 'galPer100Ft2'
+  | 'ft3Per100Ft2'
   | 'degC'
   | 'degF'
   | 'K'
@@ -72,6 +77,8 @@ const POUND_KG = 0.45359237;
 const GALLON_M3 = 231 * INCH_M ** 3;
 const CUBIC_FOOT_M3 = FOOT_M ** 3;
 const CUBIC_YARD_M3 = 27 * CUBIC_FOOT_M3;
+/** What covers a square metre a millimetre deep is a litre. */
+const LITRES_PER_M3 = 1000;
 
 /** Every unit with its dimension, factor and spelling. */
 export const unitTable: Readonly<Record<Unit, UnitRow>> = {
@@ -113,6 +120,25 @@ export const unitTable: Readonly<Record<Unit, UnitRow>> = {
     typed: ['lb/1000ft2', 'lb/1000 ft²'],
   },
   lbPerFt2: { dimension: 'rate', factor: POUND_KG / FOOT_M ** 2, symbol: 'lb/ft²', typed: ['lb/ft2', 'lb/ft²'] },
+  lbPer100Ft2: {
+    dimension: 'rate',
+    factor: POUND_KG / (100 * FOOT_M ** 2),
+    symbol: 'lb/100 ft²',
+    typed: ['lb/100ft2', 'lb/100 ft²'],
+  },
+  LPerM2: { dimension: 'cover', factor: 1, symbol: 'L/m²', typed: ['l/m2', 'l/m²'] },
+  galPer100Ft2: {
+    dimension: 'cover',
+    factor: (GALLON_M3 * LITRES_PER_M3) / (100 * FOOT_M ** 2),
+    symbol: 'gal/100 ft²',
+    typed: ['gal/100ft2', 'gal/100 ft²'],
+  },
+  ft3Per100Ft2: {
+    dimension: 'cover',
+    factor: (FOOT_M * LITRES_PER_M3) / 100,
+    symbol: 'ft³/100 ft²',
+    typed: ['ft3/100ft2', 'ft³/100 ft²'],
+  },
   degC: { dimension: 'temperature', factor: 1, zero_degC: 0, symbol: '°C', typed: ['c', '°c', 'degc', 'celsius'] },
   degF: {
     dimension: 'temperature',

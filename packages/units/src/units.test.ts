@@ -54,6 +54,14 @@ describe('the conversion table', () => {
     );
   });
 
+  it('a millimetre on an area is a litre on each square metre, and an inch 62.3 gallons on 100 ft²', () => {
+    // NIST SP 811 B.8: an inch is 25.4 mm; a cubic foot is 28.316 85 L and a gallon 3.785 412 L, so 100/12 ft³ are 62.34 gal.
+    expect(convert(25.4, 'LPerM2', 'galPer100Ft2')).toBeCloseTo(((100 / 12) * 28.31685) / 3.785412, 4);
+    expect(convert(25.4, 'LPerM2', 'ft3Per100Ft2')).toBeCloseTo(100 / 12, 9);
+    // SP 811 prints 4.882 428 kg/m² for lb/ft².
+    expect(convert(4.882428, 'kgPerM2', 'lbPer100Ft2')).toBeCloseTo(100, 4);
+  });
+
   it('refuses to turn a mass into a length', () => {
     expect(() => convert(1, 'kg', 'm')).toThrow(RangeError);
   });

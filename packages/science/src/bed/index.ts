@@ -92,7 +92,7 @@ export {
   soilTestRead,
   soilUnits,
 } from './soil-test.ts';
-export { type SoilLayer, type SoilWater, type SoilWaterInput, soilWater } from './soil-water.ts';
+export { type LayerWater, type SoilLayer, type SoilWater, type SoilWaterInput, soilWater } from './soil-water.ts';
 export { type SpreadDepth, type SpreadDepthInput, spreadDepth } from './spread-depth.ts';
 export { spreadRate } from './spread-rate.ts';
 export {
@@ -112,7 +112,7 @@ export {
   type BuiltUp,
   buildUp,
 } from './years/build-up.ts';
-export { type SoilTextureId, soilTextureIds } from './years/carbon-parameters.ts';
+export { carbonParameters, type SoilTextureId, soilTextureIds } from './years/carbon-parameters.ts';
 export type { YearlyCrop } from './years/harvests.ts';
 export { soilCarbon } from './years/soil-carbon.ts';
 export type { CarbonNote, SoilCarbon, SoilCarbonInput } from './years/soil-carbon-io.ts';

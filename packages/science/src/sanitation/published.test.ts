@@ -6,7 +6,7 @@ import { heatKill } from './heat-kill.ts';
 import { heatTimeCalculation } from './heat-time.ts';
 import type { SanitationLog } from './log.ts';
 import { metalsCheck } from './metals-check.ts';
-import type { RuleId } from './parameters.ts';
+import { type RuleId, sanitationParameters } from './parameters.ts';
 import { sanitationCheck } from './sanitation-check.ts';
 import { dayOf, logOf, S1 } from './testing.ts';
 import type { RuleVerdict } from './verdict.ts';
@@ -293,5 +293,21 @@ describe('metals-check: 40 CFR 503.13; CCME 2005; Ontario; EU PFC 3 (recalled)',
     expect(over('canada-a')).toEqual(['lead', 'zinc']);
     expect(over('ontario-aa')).toEqual(['copper', 'lead', 'zinc']);
     expect(over('eu-soil-improver')).toEqual(['copper', 'lead', 'zinc']);
+  });
+});
+
+describe('where a rule is to be found', () => {
+  it('tells every temperature on both scales, and they agree (NIST SP 811, B.8)', () => {
+    for (const { place } of sanitationParameters.rules) {
+      const [celsius = [], fahrenheit = []] = (['°C', '°F'] as const).map((unit) =>
+        [...place.matchAll(new RegExp(`(?:(\\d+) to )?(\\d+) ${unit}`, 'gu'))].flatMap(([, low, high]) =>
+          [low, high].filter((one) => one !== undefined).map(Number),
+        ),
+      );
+      // A law’s own whole degrees: 170 °F is 76.7 °C.
+      expect(celsius.map((one) => one * 1.8 + 32).map((one, i) => Math.abs(one - (fahrenheit[i] ?? 999)) < 1)).toEqual(
+        fahrenheit.map(() => true),
+      );
+    }
   });
 });

@@ -11,11 +11,11 @@ export const bedYearsEn = {
   'years.point': '{year}: {pct} %',
   'years.kept': 'Of {brought} of carbon brought on, about {kept} is still there ({share} %); the rest rots away.',
   'years.water':
-    'It then holds about {gain} litres of water for plants more on each square metre than with nothing brought on ({range}), of {all} in all; a survey of measurements would say {low} to {high}.',
-  'years.water.none': 'For water it makes no difference that counts: under half a litre on each square metre.',
+    'It then holds about {gain} of water for plants more than with nothing brought on ({range}), of {all} in all; a survey of measurements would say {survey}.',
+  'years.water.none': 'For water it makes no difference that counts: under {least}.',
   'years.note.not-tested': 'Organic matter was not tested: a test narrows this most.',
   'years.note.texture-guessed': 'Nobody said what soil it is: sandy loam to clay loam were taken.',
-  'years.note.climate-guessed': 'Nobody said how warm the place is: 4 to 17 °C as the mean of a year.',
+  'years.note.climate-guessed': 'Nobody said how warm the place is: {air} as the mean of a year.',
   'years.note.charcoal':
     'Charcoal goes by its own slow decay, and stands in the organic matter as laboratories count it; its water is not in these figures.',
   'years.note.compost-not-in-trial':

@@ -1,15 +1,13 @@
 /** Charcoal on a bed or in a mix. */
 export const charEn = {
   'char.answer.unasked-bed':
-    'Begin with {least} to {most} of charcoal on {area}: {low} to {high} kg on each square metre, {share} to {shareMost} % of the worked layer. Take the low end first.',
+    'Begin with {least} to {most} of charcoal on {area}: {low} to {high}, {share} to {shareMost} % of the worked layer. Take the low end first.',
   'char.answer.unasked-mix': 'Put {least} to {most} of charcoal in {mix} of mix: {share} to {shareMost} % of it.',
   'char.answer.not-here':
     'None: at pH {most} and above this soil is sweet enough, and charcoal with its ash makes it sweeter.',
-  'char.answer.bed':
-    '{charcoal} of charcoal on {area} is {each} kg on each square metre: {share} % of the worked layer.',
+  'char.answer.bed': '{charcoal} of charcoal on {area} is {each}: {share} % of the worked layer.',
   'char.answer.mix': '{charcoal} of charcoal in {mix} of mix is {share} % of it.',
-  'char.ways':
-    'That is {tPerHa} t/ha ({low} to {high}), {litres} L on each square metre, {mass} % of the dry mass of the worked soil.',
+  'char.ways': 'That is {tPerHa} t/ha ({low} to {high}), {cover}, {mass} % of the dry mass of the worked soil.',
   'char.stands.below':
     'Trials did best at {least} to {most} t/ha; less can still lift a season’s crop, and more can follow in other years.',
   'char.stands.within': 'Trials did best at {least} to {most} t/ha: it is within that.',

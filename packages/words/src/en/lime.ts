@@ -6,7 +6,7 @@ export const limeEn = {
     'None: potatoes and what likes it sour want neither lime nor ash. On very sour soil, below about 5, ask your laboratory.',
   'lime.answer.test-first':
     'Test the pH first: none at all at 6.5 or above. Without a test it is a guess, and too much locks up iron and phosphorus.',
-  'lime.answer.give': 'Put on {kg} of {stuff} on {area}: {each} on each square metre.',
+  'lime.answer.give': 'Put on {kg} of {stuff} on {area}: {each}.',
   'lime.stuff.limestone': 'ground limestone',
   'lime.stuff.wood-ash': 'clean wood ash',
   'lime.range': 'It may be {range}; the soil wants limestone of {limestone} in all.',
@@ -16,7 +16,7 @@ export const limeEn = {
   'lime.note.split':
     'In {dressings, plural, one {# dressing} other {# dressings}}, six months apart, worked in before planting.',
   'lime.note.ash-ceiling':
-    'More ash would be wanted for the pH, but no more than {low} to {high} on 100 m² in a year: boron and salt set that ceiling.',
+    'More ash would be wanted for the pH, but no more than {low} to {high} in a year: boron and salt set that ceiling.',
   'lime.note.ash-not-here': 'Ash brings scab on potatoes and harms blueberries and their like.',
   'lime.note.texture-guessed': 'Nobody said how heavy the soil is: sandy soil wants less, clay more.',
   'lime.potash': 'It brings about {potash} of potassium (K₂O), {range}: untested ash has 2 to 12 %.',

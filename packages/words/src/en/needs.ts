@@ -8,7 +8,7 @@ export const needsEn = {
     'The weight decides most here and is guessed: weigh three bags or buckets of it, and give the weight instead.',
   'needs.water.add-water':
     'To bring it to {goal, number} % water it takes {water}: wet it as you fill, not from the top, and again the next day. Stop when a squeezed handful drips.',
-  'needs.water.rain': 'Rain does little of that: 25 mm of it is 25 L on a square metre.',
+  'needs.water.rain': 'Rain does little of that: {rain} of it is {water}.',
   'needs.water.right': 'It is as wet as it should be.',
   'needs.water.too-wet':
     'It is too wet by itself. Dry stuff that would bring it to {goal, number} % water, any one of these: {driers}. Fork it out and mix that right through; nothing wet goes on until then, and a cover keeps the rain off.',

@@ -14,7 +14,7 @@ export const sanitationEn = {
   'sanitation.rule.eu-fertiliser': 'EU fertiliser rule',
   'sanitation.rule.eu-processed-manure': 'EU rule for processed manure that is sold',
   'sanitation.rule.germany-2012': 'Germany (since 2012)',
-  'sanitation.rule.germany-pasteurised': 'Germany (an hour at 70 °C, in a vessel)',
+  'sanitation.rule.germany-pasteurised': 'Germany (an hour at 70 °C or 158 °F, in a vessel)',
   'sanitation.rule.germany-1998': 'Germany (before 2012)',
   'sanitation.rule.germany-1998-closed': 'Germany (before 2012, in a vessel)',
   'sanitation.rule.france-turned': 'France (turned heap)',
