@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createDraws } from '../estimate/index.ts';
 import { type SoilLayer, type SoilWater, soilWater } from './soil-water.ts';
+import { carbonParameters } from './years/carbon-parameters.ts';
 
 function answer(...layers: readonly SoilLayer[]): SoilWater {
   const outcome = soilWater.run({ layers }, { draws: createDraws() });
@@ -56,14 +57,32 @@ describe('water of a soil, layer by layer', () => {
   ] as const)(
     'Saxton and Rawls 2006, Table 3: %s holds %d mm in a metre, and soils of the class differ',
     (texture, mm) => {
-      const { available_mm, notes } = answer({ thickness_m: 1, texture });
+      const { available_mm, notes } = answer({ thickness_m: 1, texture, organicMatter_pctDry: 2.5 });
       expect(Math.abs(available_mm.p50 / mm - 1)).toBeLessThan(0.1);
       expect(available_mm.p10).toBeLessThan(mm);
       expect(available_mm.p90).toBeGreaterThan(mm);
-      expect(notes).toContain('organic-guessed');
       expect(notes).toContain('shallow');
     },
   );
+
+  it('takes for a topsoil what the years of a bed take, less beneath it, and nothing where it was told or the water measured', () => {
+    const taken = (...layers: readonly SoilLayer[]): readonly (number | undefined)[] =>
+      answer(...layers).layers.map(({ organicTaken_pctDry }) => organicTaken_pctDry?.p50);
+    const top = expect.closeTo(carbonParameters.untested_pctDry.typical, 1);
+    const beneath = expect.closeTo(carbonParameters.beneathUntested_pctDry.typical, 1);
+    expect(taken({ thickness_m: 0.3, texture: 'loam' }, { thickness_m: 0.7, texture: 'clay-loam' })).toEqual([
+      top,
+      beneath,
+    ]);
+    expect(taken({ thickness_m: 0.05, texture: 'loam' }, { thickness_m: 0.2, texture: 'loam' })).toEqual([top, top]);
+    expect(
+      taken(
+        { thickness_m: 0.3, texture: 'loam', organicMatter_pctDry: 4 },
+        { thickness_m: 0.7, available_pctVolume: 12 },
+      ),
+    ).toEqual([undefined, undefined]);
+    expect(carbonParameters.beneathUntested_pctDry.high).toBeLessThan(carbonParameters.untested_pctDry.typical);
+  });
 
   it('stones hold none', () => {
     expect(answer({ thickness_m: 1, available_pctVolume: 15, stones_pctVolume: 40 }).available_mm.p50).toBeCloseTo(

@@ -1,6 +1,6 @@
 import { convert } from '@loamwright/units';
 import { z } from 'zod';
-import { type Calculation, type Citation, good, type Needs, type Outcome } from '../catalogue/index.ts';
+import { type Calculation, cited, good, type Needs, type Outcome } from '../catalogue/index.ts';
 import {
   between,
   drawsOf,
@@ -34,7 +34,7 @@ export const waterClasses = ['very-low', 'low', 'moderate', 'high', 'very-high']
 export type WaterClass = (typeof waterClasses)[number];
 
 /** `shallow`: the layers end above the depth by which soils are classed; something must stop roots there. */
-export const soilWaterNotes = ['organic-guessed', 'shallow', 'near-a-bound'] as const;
+export const soilWaterNotes = ['shallow', 'near-a-bound'] as const;
 
 export interface LayerWater {
   readonly top_m: number;
@@ -42,6 +42,8 @@ export interface LayerWater {
   /** A millimetre is a litre on each square metre. */
   readonly available_mm: Estimate;
   readonly available_mmPerM: Estimate;
+  /** Organic matter that was taken, where nobody told it of a layer that goes by its texture. */
+  readonly organicTaken_pctDry?: Estimate | undefined;
 }
 
 export interface SoilWater {
@@ -55,32 +57,54 @@ export interface SoilWater {
 
 const MM_PER_M = 1000;
 const WHOLE_PCT = 100;
-const { profile, usualOrganic_pctDry, waterOfClass_times, textures, pedotransfer } = carbonParameters;
+const {
+  profile,
+  whole_share,
+  untested_pctDry,
+  beneathUntested_pctDry,
+  usualDepth_m,
+  waterOfClass_times,
+  textures,
+  pedotransfer,
+} = carbonParameters;
 const deepest_m = convert(profile.deepest_in, 'in', 'm');
 const upTo_mm = profile.classesUpTo_in.map((inches) => convert(inches, 'in', 'm') * MM_PER_M);
 
-/** Water that a layer gives to plants, as a share of its volume, draw by draw. */
-function sharesOf(layer: SoilLayer, i: number, { draws }: Needs): Float64Array {
+/** Organic matter that is taken where nobody told it: less beneath the topsoil, which the layer at the top is, however deep. */
+function organicOf({ thickness_m }: SoilLayer, top_m: number): Quantity {
+  const isTop = top_m === 0 || top_m + thickness_m / 2 < usualDepth_m.value;
+  return fromPublished(isTop ? untested_pctDry : beneathUntested_pctDry, percent);
+}
+
+/** Water that a layer gives to plants, as a share of its volume, draw by draw; and the organic matter that was taken for it. */
+function sharesOf(
+  layer: SoilLayer,
+  { i, top_m }: { readonly i: number; readonly top_m: number },
+  { draws }: Needs,
+): { readonly shares: Float64Array; readonly organicTaken?: Float64Array } {
   const { texture, available_pctVolume, organicMatter_pctDry, stones_pctVolume = 0 } = layer;
   const earth_share = 1 - stones_pctVolume / WHOLE_PCT;
   if (available_pctVolume !== undefined)
-    return drawsOf(draws, `soil/${i}/available_pctVolume`, available_pctVolume, percent).map(
-      (pct) => (pct / WHOLE_PCT) * earth_share,
-    );
+    return {
+      shares: drawsOf(draws, `soil/${i}/available_pctVolume`, available_pctVolume, percent).map(
+        (pct) => (pct / WHOLE_PCT) * earth_share,
+      ),
+    };
   const row = textures.rows.find(({ id }) => id === texture);
   if (row === undefined) throw new RangeError('a layer has a texture or its water');
   const organic = drawsOf(
     draws,
     `soil/${i}/organicMatter_pctDry`,
-    organicMatter_pctDry ?? usualOrganic_pctDry.value,
+    organicMatter_pctDry ?? organicOf(layer, top_m),
     percent,
   );
   // Soils of a class differ as a whole: one draw for all layers.
   const differ = drawsOf(draws, 'soil/waterOfClass_times', fromPublished(waterOfClass_times, positive), positive);
-  return organic.map((pct, draw) => {
+  const shares = organic.map((pct, draw) => {
     const held = waterHeld(row, pct);
     return (held.field_share - held.wilting_share) * (differ[draw] ?? Number.NaN) * earth_share;
   });
+  return { shares, ...(organicMatter_pctDry === undefined && { organicTaken: organic }) };
 }
 
 function classOf(water_mm: number): WaterClass {
@@ -96,7 +120,7 @@ function run({ layers }: SoilWaterInput, needs: Needs): Outcome<SoilWater> {
   const told = layers.map((layer, i): LayerWater => {
     const bottom_m = top_m + layer.thickness_m;
     const counted_m = Math.max(0, Math.min(bottom_m, deepest_m) - top_m);
-    const shares = sharesOf(layer, i, needs);
+    const { shares, organicTaken } = sharesOf(layer, { i, top_m }, needs);
     const mm = shares.map((share) => share * layer.thickness_m * MM_PER_M);
     mm.forEach((one, draw) => {
       whole[draw] = (whole[draw] ?? 0) + one;
@@ -107,6 +131,7 @@ function run({ layers }: SoilWaterInput, needs: Needs): Outcome<SoilWater> {
       bottom_m,
       available_mm: summarise(mm),
       available_mmPerM: summarise(shares.map((share) => share * MM_PER_M)),
+      ...(organicTaken !== undefined && { organicTaken_pctDry: summarise(organicTaken) }),
     };
     top_m = bottom_m;
     return water;
@@ -118,19 +143,11 @@ function run({ layers }: SoilWaterInput, needs: Needs): Outcome<SoilWater> {
     class: classOf(held.p50),
     layers: told,
     notes: [
-      ...(layers.some((one) => one.texture !== undefined && one.organicMatter_pctDry === undefined)
-        ? (['organic-guessed'] as const)
-        : []),
-      ...(top_m < deepest_m * SHALLOW_SHARE ? (['shallow'] as const) : []),
+      ...(top_m < deepest_m * whole_share.value ? (['shallow'] as const) : []),
       ...(classOf(held.p10) === classOf(held.p90) ? [] : (['near-a-bound'] as const)),
     ],
   });
 }
-
-/** A metre and a half is written for sixty inches. */
-const SHALLOW_SHARE = 0.98;
-
-const cited = ({ source, place, mark }: Citation): Citation => ({ source, place, mark });
 
 /** How much water a soil holds for plants, layer by layer. */
 export const soilWater: Calculation<SoilWaterInput, SoilWater> = {
@@ -145,7 +162,11 @@ export const soilWater: Calculation<SoilWaterInput, SoilWater> = {
           .strictObject({
             thickness_m: z.number().min(0.01).max(10),
             texture: z.enum(soilTextureIds).optional(),
-            organicMatter_pctDry: between(percentQuantity('Organic matter; counts with a texture.'), 0, 25).optional(),
+            organicMatter_pctDry: between(
+              percentQuantity('Organic matter; counts with a texture. Less is taken beneath the topsoil than in it.'),
+              0,
+              25,
+            ).optional(),
             available_pctVolume: between(percentQuantity('Water it gives to plants, measured.'), 0, 60).optional(),
             stones_pctVolume: z.number().min(0).max(95).optional().meta({ description: 'Stones, which hold none.' }),
           })
@@ -170,11 +191,21 @@ export const soilWater: Calculation<SoilWaterInput, SoilWater> = {
         bottom_m: z.number(),
         available_mm: estimateSchema('Water for plants in the layer.'),
         available_mmPerM: estimateSchema('The same in a metre of such soil.'),
+        organicTaken_pctDry: estimateSchema('Organic matter that was taken, where nobody told it.').optional(),
       }),
     ),
     notes: z.array(z.enum(soilWaterNotes)),
   }),
-  sources: [profile, textures, pedotransfer, usualOrganic_pctDry, waterOfClass_times].map(cited),
+  sources: [
+    profile,
+    whole_share,
+    textures,
+    pedotransfer,
+    untested_pctDry,
+    beneathUntested_pctDry,
+    usualDepth_m,
+    waterOfClass_times,
+  ].map(cited),
   cautions: [],
   example: {
     layers: [

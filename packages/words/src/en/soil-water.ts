@@ -1,17 +1,17 @@
 /** Water that a soil holds for plants. */
 export const soilWaterEn = {
-  'soilWater.answer':
-    'These {depth} of soil hold about {water} L of water for plants on each square metre ({range} L): {class}.',
+  'soilWater.answer': 'These {depth} of soil hold about {water} of water for plants ({range}): {class}.',
   'soilWater.class.very-low': 'very little',
   'soilWater.class.low': 'little',
   'soilWater.class.moderate': 'a middling amount',
   'soilWater.class.high': 'much',
   'soilWater.class.very-high': 'very much',
-  'soilWater.layer': '{top} to {bottom}: about {water} L.',
+  'soilWater.layer': '{span}: about {water}.',
+  'soilWater.span': '{top} to {bottom}',
   'soilWater.by':
     'By US soil surveys, which class the water of the top 60 inches (1.5 m), or down to what stops roots.',
-  'soilWater.note.organic-guessed':
-    'Organic matter was not told: 2.5 % is taken (--om). A texture alone is a first guess.',
+  'soilWater.organic': 'Organic matter at {layers} was not told: {pct} % is taken.',
+  'soilWater.organic.top': 'Say how much the top holds with --om; a texture alone is a first guess.',
   'soilWater.note.shallow': 'It ends above 1.5 m: the class holds if roots can go no deeper.',
   'soilWater.note.near-a-bound': 'Its range reaches into another class.',
   'cli.bed.water': 'How much water a soil holds for plants, layer by layer.',

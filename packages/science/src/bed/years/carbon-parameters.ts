@@ -44,7 +44,9 @@ export interface CarbonParameters {
   readonly charcoalDecay_perYear: Ranged;
   readonly charcoalLasting_share: Figure;
   readonly organicMatterPerCarbon_ratio: Figure;
+  /** Organic matter of a topsoil where nobody tested, and of what lies beneath it. */
   readonly untested_pctDry: Ranged;
+  readonly beneathUntested_pctDry: Ranged;
   /** Most organic matter of a mineral soil. */
   readonly mineralSoil_pctDry: Figure;
   /** Most organic matter of which the pools and the equations of water may be asked at all. */
@@ -65,7 +67,8 @@ export interface CarbonParameters {
   };
   /** Classes of the water that plants can take from a profile, by its inches. */
   readonly profile: Citation & { readonly deepest_in: number; readonly classesUpTo_in: readonly number[] };
-  readonly usualOrganic_pctDry: Figure;
+  /** So much of the depth by which soils are classed is the whole of it, as it is written. */
+  readonly whole_share: Figure;
   /** How soils of one class of texture differ. */
   readonly waterOfClass_times: Ranged;
   readonly waterBySurvey_mmPerMPerPct: Citation & { readonly low: number; readonly high: number };
