@@ -3,8 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { cautions } from '../caution/index.ts';
-import { createDraws, percentQuantity, positiveQuantity } from '../estimate/index.ts';
-import { type Calculation, check, good, listed, oneOfEach } from './index.ts';
+import { between, createDraws, percentQuantity, positiveQuantity } from '../estimate/index.ts';
+import { bad, type Calculation, check, good, listed, oneOfEach } from './index.ts';
 
 const schema = z.strictObject({
   name: z.enum(['straw', 'hay']),
@@ -46,6 +46,13 @@ describe('checking an input', () => {
     const problems = problemsOf(data);
     expect(problems[0]).toMatchObject({ code, path });
     if (code !== 'unknown-field') expect(problems[0]?.wanted).not.toBe('');
+  });
+
+  it('of two bounds that a figure passes tells the narrower one alone', () => {
+    const schema = z.strictObject({ pct: between(percentQuantity('A share.'), 0.1, 20) });
+    const found = (pct: number) => check(schema, { pct });
+    expect(found(150)).toEqual(bad({ code: 'out-of-bounds', path: 'pct', found: '150', wanted: '0.1 to 20' }));
+    expect(found(30)).toMatchObject({ problems: [{ wanted: '0.1 to 20' }] });
   });
 
   it('tells each of two hundred thousand strange fields', () => {

@@ -14,7 +14,17 @@ export function check<Value>(schema: z.ZodType<Value>, data: unknown): Outcome<V
   const parsed = schema.safeParse(data);
   if (parsed.success) return good(parsed.data);
   // Handed on as a list: a hundred thousand arguments would be more than a call can take.
-  return { ok: false, problems: parsed.error.issues.flatMap((issue) => problemsOf(issue, [], data)) };
+  return { ok: false, problems: narrowest(parsed.error.issues.flatMap((issue) => problemsOf(issue, [], data))) };
+}
+
+/** Of several bounds that one place passes, the one that was set last: it lies within the others. */
+function narrowest(problems: readonly Problem[]): readonly Problem[] {
+  const last = new Map(problems.map((problem, i) => [placeOf(problem), i]));
+  return problems.filter((problem, i) => problem.code !== 'out-of-bounds' || last.get(placeOf(problem)) === i);
+}
+
+function placeOf({ code, path }: Problem): string {
+  return `${code} ${path}`;
 }
 
 function problemsOf(issue: Issue, under: Path, data: unknown): readonly Problem[] {

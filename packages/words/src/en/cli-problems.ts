@@ -22,6 +22,9 @@ export const cliProblemsEn = {
     'That is the daybook of another holding, and two holdings never mix. Nothing was taken over. To keep it beside this one, give it a data folder of its own with --data.',
   'problem.daybook-empty': 'The daybook at {path} has not been begun, so there is nothing to take.',
   'problem.nothing-named': 'It is not said what: give it after {path}. See: loamwright --help',
+  'problem.nothing-layered':
+    'It is not said what lies there: give its layers after bed water, from the top, such as loam=30cm clay-loam=70cm.',
+  'problem.crop-without-area': 'On how much {path} stands is not said. What would do: {path}=10m2, {path}=4x8ft.',
   'problem.note-empty': 'The note is empty: give its words after note.',
   'problem.ingredient-unreadable':
     '“{found}” can’t be read. What would do is a material, =, and an amount: straw=9buckets, "goat bedding=half a barrow".',

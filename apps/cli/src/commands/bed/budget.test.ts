@@ -106,7 +106,7 @@ describe('bed budget', () => {
   it.each<readonly [readonly string[], string]>([
     [[], 'no-crop-named'],
     [['mandrake=3m2'], 'unknown-crop'],
-    [['kale'], 'measurement-unreadable'],
+    [['kale'], 'crop-without-area'],
     [['kale=0m2'], 'measurement-unreadable'],
     [['kale=-3m2'], 'measurement-unreadable'],
     [['kale=3kg'], 'measurement-unreadable'],

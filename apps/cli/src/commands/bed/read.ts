@@ -56,13 +56,17 @@ function readCropName(typed: string, path: string, { speaker }: Session): Outcom
   return bad({ code: 'unknown-crop', path, found: typed.slice(0, LONGEST), wanted: found.nearest.join(', ') });
 }
 
-/** `kale=10m2`. Problems: `unknown-crop`, `measurement-unreadable`. */
+/** `kale=10m2`. Problems: `unknown-crop`, `crop-without-area`, `measurement-unreadable`. */
 export function readCrops(typed: readonly string[], byRemoval: boolean, session: Session): Outcome<readonly BedCrop[]> {
   return all(
     typed.map((text): Outcome<BedCrop> => {
       const [name, area] = cut(text, '=');
       const crop = readCropName(name, 'crops', session);
-      const area_m2 = readArea(area ?? '', text.slice(0, LONGEST), session);
+      const path = text.slice(0, LONGEST);
+      const area_m2 =
+        area === undefined
+          ? bad({ code: 'crop-without-area', path, found: '', wanted: '' })
+          : readArea(area, path, session);
       if (!crop.ok || !area_m2.ok) return bad(...allOf(crop, area_m2));
       return good({ crop: crop.value, area_m2: area_m2.value, ...(byRemoval && { byRemoval }) });
     }),

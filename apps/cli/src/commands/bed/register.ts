@@ -133,7 +133,7 @@ export function registerBed(bed: Command, register: Register): void {
     .action((charcoal, options) => run(options, async (session) => bedChar(charcoal, options, session)));
 
   under(bed, 'water', 'cli.bed.water')
-    .argument('<layers...>', say('cli.bed.water.layers'))
+    .argument('[layers...]', say('cli.bed.water.layers'))
     .option('--om <percent>', say('cli.bed.water.om'))
     .option('--stones <percent>', say('cli.bed.water.stones'))
     .action((layers, options) => run(options, async (session) => bedWater(layers, options, session)));

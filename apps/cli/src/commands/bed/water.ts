@@ -5,6 +5,7 @@ import {
   createDraws,
   good,
   type Outcome,
+  type Problem,
   type SoilLayer,
   type SoilWaterInput,
   soilTextureIds,
@@ -25,6 +26,7 @@ const LONGEST = 60;
 
 /** `loamwright bed water`: how much water a soil holds for plants, layer by layer. */
 export function bedWater(typed: readonly string[], options: BedWaterOptions, session: Session): Outcome<Answer> {
+  if (typed.length === 0) return bad({ code: 'nothing-layered', path: '', found: '', wanted: '' });
   const layers = typed.map((text) => readLayer(text, session));
   const organic = options.om === undefined ? good(undefined) : readFigure(options.om, '--om');
   const stones = options.stones === undefined ? good(undefined) : readFigure(options.stones, '--stones');
@@ -43,13 +45,24 @@ export function bedWater(typed: readonly string[], options: BedWaterOptions, ses
         : [],
     ),
   });
-  if (!input.ok) return input;
+  if (!input.ok) return bad(...asTyped(input.problems, typed));
   const found = soilWater.run(input.value, { draws: createDraws() });
   if (!found.ok) return found;
   const { speaker, terminal } = session;
   const said = soilWaterReport(found.value).map((one): [string] => [speaker.tell(one)]);
   return good({ value: { input: input.value, ...found.value }, text: page(terminal.columns, ...said) });
 }
+
+/** What the schema refuses, where it was typed: each problem once, at its layer or at the option that holds for all of them. */
+function asTyped(problems: readonly Problem[], typed: readonly string[]): readonly Problem[] {
+  const at = problems.map((one) => {
+    const [, layer = '', field = ''] = /^layers\[(\d+)\]\.(\w+)$/u.exec(one.path) ?? [];
+    return { ...one, path: optionOf[field] ?? typed[Number(layer)]?.slice(0, LONGEST) ?? one.path };
+  });
+  return at.filter(({ path }, i) => at.findIndex((one) => one.path === path) === i);
+}
+
+const optionOf: Readonly<Record<string, string>> = { organicMatter_pctDry: '--om', stones_pctVolume: '--stones' };
 
 /** `loam=30cm`, or `15%=1m` where its water was measured. Problems: `not-one-of`, `number-unreadable`, `measurement-unreadable`. */
 function readLayer(typed: string, { speaker }: Session): Outcome<SoilLayer> {
