@@ -1,5 +1,14 @@
 import type { Heap, Holding } from '@loamwright/daybook';
-import { type ColdSkin, check, coldSkin, good, likely, type Needs, type Outcome } from '@loamwright/science';
+import {
+  type ColdSkin,
+  check,
+  coldSkin,
+  good,
+  likely,
+  type Needs,
+  type Outcome,
+  type Quantity,
+} from '@loamwright/science';
 
 /** The cold skin of a heap so wide, as a long heap and as a dome: its true shape lies between. */
 export interface SkinFound {
@@ -35,10 +44,22 @@ export function skinAcross({ width_m, turns, want_logs }: Heaped, needs: Needs):
   return dome.ok ? good({ width_m, turns, ...steps, long: long.value, dome: dome.value }) : dome;
 }
 
-/** The width of a heap of the daybook, m: its own or that of its bay; nothing where nobody knows either. */
+/**
+ * How far across a heap of the daybook is, m: the shorter of its own sides or else of its bay’s, since heat leaves by the nearest skin;
+ * nothing where nobody knows either.
+ */
 export function widthOfHeap(holding: Holding, heap: Heap): number | undefined {
-  const width = heap.built?.body.size?.width_m ?? holding.bays.get(heap.bay ?? '')?.setUp.body.width_m;
-  return width === undefined ? undefined : likely(width);
+  return shorterOf(heap.built?.body.size) ?? shorterOf(holding.bays.get(heap.bay ?? '')?.setUp.body);
+}
+
+interface Sides {
+  readonly width_m?: Quantity | undefined;
+  readonly depth_m?: Quantity | undefined;
+}
+
+function shorterOf({ width_m, depth_m }: Sides = {}): number | undefined {
+  const sides = [width_m, depth_m].filter((side) => side !== undefined).map(likely);
+  return sides.length === 0 ? undefined : Math.min(...sides);
 }
 
 /** The cold skin of a heap of the daybook; null where nobody knows its width, or where no heap is so wide. */
