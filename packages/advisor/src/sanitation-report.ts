@@ -126,6 +126,6 @@ function skinWords({ width_m, turns, long, dome }: SkinFound): Saying {
 /** How many turnings would do, from the shape that wants fewest to the one that wants most. */
 function turnsWords({ want_logs, long, dome }: SkinFound): readonly Saying[] {
   if (want_logs === undefined || long.turnsWanted === undefined || dome.turnsWanted === undefined) return [];
-  const places = { steps: want_logs, turns: long.turnsWanted.p50, most: dome.turnsWanted.p50 };
+  const places = { parts: 10 ** want_logs, turns: long.turnsWanted.p50, most: dome.turnsWanted.p50 };
   return [say('sanitation.skin.turns', places)];
 }

@@ -21,7 +21,7 @@ export interface ColdSkinInput {
   /** How deep the skin goes that stays cold, m; 10 to 20 cm where it is not said. */
   readonly skin_m?: Quantity | undefined;
   readonly turns: number;
-  /** How many tenfold steps are wanted. */
+  /** Tenfold steps to which what never was in the heat is to come down, 1 to 7: 3 leaves one part in a thousand. */
   readonly want_logs?: number | undefined;
 }
 
@@ -76,7 +76,10 @@ export const coldSkin: Calculation<ColdSkinInput, ColdSkin> = {
     radius_m: between(positiveQuantity('Half the width at the foot, m.'), 0.1, 20),
     skin_m: between(positiveQuantity('Depth of the cold skin, m.'), 0.01, 2).optional(),
     turns: z.int().min(0).max(1000),
-    want_logs: z.number().min(0).max(20).optional(),
+    want_logs: z.int().min(1).max(7).optional().meta({
+      description:
+        'Tenfold steps to which it is to come down: 3 leaves one part in a thousand that never was in the heat.',
+    }),
   }),
   output: z.strictObject({
     cold_share: estimateSchema('Share in the cold skin.'),

@@ -45,7 +45,7 @@ export const safeEn = {
   'cli.safe.log.allThrough': 'it was seen to that all of it came into the heat, by turning outside in or by insulation',
   'cli.safe.log.stillFed': 'it is still being fed',
   'cli.safe.log.cured': 'how it cured: the warmest it was, and whether it is as warm as the air: "45C cool", warm',
-  'cli.safe.log.steps': 'tenfold steps wanted, such as 3 for one part in a thousand: tells how many turnings',
+  'cli.safe.log.steps': 'tenfold steps wanted, 1 to 7, such as 3 for one part in a thousand: tells how many turnings',
   'cli.safe.log.wide': 'how wide it is at the foot: tells how much of it is cold skin',
   'cli.safe.log.rules': 'whose rules, such as us-organic,us-produce,eu-fertiliser,germany-2012',
 

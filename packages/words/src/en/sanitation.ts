@@ -80,9 +80,9 @@ export const sanitationEn = {
   'sanitation.day':
     'A day counts by its lowest reading in the hot middle. None of the US texts says how a day is proved: read daily, in more than one place.',
   'sanitation.skin':
-    'A heap {width} across is {cold} to {coldest} % cold skin (geometry, not measured). After {turns, plural, =0 {no turning} one {# turning} other {# turnings}} about {left} to {most} % of it may never have been at heat, if each turning mixed by chance.',
+    'A heap {width} across is {cold} to {coldest} % cold skin (geometry, not measured). {turns, plural, =0 {Nothing turned it, so about {left} to {most} % of it may never have been at heat.} one {After # turning about {left} to {most} % of it may never have been at heat, if it mixed by chance.} other {After # turnings about {left} to {most} % of it may never have been at heat, if each mixed by chance.}}',
   'sanitation.skin.turns':
-    'For {steps, plural, one {# tenfold step} other {# tenfold steps}} less it would take {turns, number} to {most, number} turnings that mix by chance, each with a core at heat before it; turning outside in on purpose does better.',
+    'So that no more than one part in {parts, number} was never at heat {most, plural, =0 {it wants no turning.} other {it would take {turns, number} to # turnings that mix by chance, each with a core at heat before it; turning outside in on purpose does better.}}',
   'sanitation.ask': 'Rules change and places differ: ask your own authority, or the market you sell at.',
   'sanitation.home': 'For your own table these rules are advice: the stricter one is the safer one.',
 

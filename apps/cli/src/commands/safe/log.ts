@@ -19,7 +19,6 @@ import {
   isLoggable,
   type LogPoint,
   type LogReading,
-  likely,
   type Outcome,
   type Quantity,
   type RuleId,
@@ -224,18 +223,27 @@ function skinAsked(
   { speaker }: Session,
 ): Outcome<SkinFound | null> {
   const width = wide === undefined ? good(undefined) : readMeasurement(wide, 'length', '--wide', speaker.system);
-  const wanted = readOptional(steps, '--steps');
+  const wanted = readSteps(steps);
   if (!width.ok || !wanted.ok) return bad(...allOf(width, wanted));
   const width_m = width.value?.si ?? known_m;
   if (width_m === undefined)
     return steps === undefined ? good(null) : bad({ code: 'missing', path: '--wide', found: '', wanted: '1m' });
-  const want_logs = wanted.value === undefined ? undefined : likely(wanted.value);
-  const skin = skinAcross({ width_m, turns, want_logs }, { draws: createDraws() });
+  const skin = skinAcross({ width_m, turns, want_logs: wanted.value }, { draws: createDraws() });
   if (skin.ok) return skin;
-  const [problem] = skin.problems;
-  if (problem?.path === 'want_logs') return bad({ ...problem, path: '--steps' });
   if (wide === undefined) return good(null);
   return bad({ code: 'measurement-unreadable', path: '--wide', found: wide.slice(0, 40), wanted: '20cm … 40m' });
+}
+
+const MOST_STEPS = 7;
+
+/** Whole tenfold steps. Problem: `out-of-bounds` of anything else. */
+function readSteps(typed: string | undefined): Outcome<number | undefined> {
+  if (typed === undefined) return good(undefined);
+  const read = readFigure(typed, '--steps');
+  const steps = read.ok ? read.value : undefined;
+  return typeof steps === 'number' && Number.isInteger(steps) && steps >= 1 && steps <= MOST_STEPS
+    ? good(steps)
+    : bad({ code: 'out-of-bounds', path: '--steps', found: typed.slice(0, 40), wanted: `1, 2, 3 … ${MOST_STEPS}` });
 }
 
 /** Blanks and commas part what is typed; decimal commas are left to `148,5F` with its unit. */
