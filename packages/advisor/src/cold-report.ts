@@ -40,7 +40,7 @@ export function coldReport(asked: NotHeatingInput, found: NotHeating, holding: H
     why: first === undefined ? [] : [...reasonsOf(first), ...alsoOf(others)],
     checks: found.checks.map((check) => sayOf('cold.check', check)),
     decides: found.decision === 'act',
-    act: actWords(found, holding),
+    act: actWords(asked, found, holding),
     notes: notesOf(found),
     evidence: first === undefined ? null : say('cold.evidence'),
     cautions: found.cautions,
@@ -75,10 +75,22 @@ function odds({ share }: ColdCause): Saying {
   return say('cold.odds', { tenths: Math.min(9, Math.round(10 * share)) });
 }
 
-function actWords({ act, amount }: NotHeating, holding: Holding): Saying {
+function actWords(asked: NotHeatingInput, { act, amount }: NotHeating, holding: Holding): Saying {
   const perCubicMetre = amount === undefined || amount.per === 'cubic-metre';
-  const key = perCubicMetre && isMessageKey(`cold.act.${act}.per`) ? `${act}.per` : act;
+  const key =
+    act === 'leave-to-cure'
+      ? `${act}${cureBy(asked)}`
+      : perCubicMetre && isMessageKey(`cold.act.${act}.per`)
+        ? `${act}.per`
+        : act;
   return sayOf('cold.act', key, { curing: temperature(heapLimits_degC.curing), ...amountPlaces(amount, holding) });
+}
+
+/** What is left to do with a spent heap, by what was said: nobody wets what is moist, or turns again what a turn did not warm. */
+function cureBy({ squeeze, sinceTurn_days = 0, temp_degC }: NotHeatingInput): '' | '.dry' | '.moist' | '.turned' {
+  if (squeeze === 'dusty' || squeeze === 'crumbles') return '.dry';
+  if (temp_degC !== undefined && sinceTurn_days > heapTriggers.reachedWithin_days) return '.turned';
+  return squeeze === undefined ? '' : '.moist';
 }
 
 function amountPlaces(amount: ColdAmount | undefined, holding: Holding): Readonly<Record<string, Place>> {

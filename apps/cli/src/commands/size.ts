@@ -5,6 +5,7 @@ import {
   createDraws,
   good,
   type HeatToHoldInput,
+  heapBounds,
   heatToHold,
   type Outcome,
   type Problem,
@@ -42,7 +43,14 @@ export async function size(typed: string, options: SizeOptions, session: Session
     ...(core.value !== undefined && { core_degC: core.value.si }),
   };
   const checked = check(heatToHold.input, input);
-  if (!checked.ok) return bad(...checked.problems.map((problem) => atOption(problem, typed)));
+  if (!checked.ok) {
+    const [beyond] = checked.problems.filter(({ path }) => path.startsWith('size'));
+    const others = checked.problems.filter(({ path }) => !path.startsWith('size'));
+    return bad(
+      ...(beyond === undefined ? [] : [heapSizeBeyond(typed, session)]),
+      ...others.map((problem) => ({ ...problem, path: optionOf[problem.path] ?? problem.path })),
+    );
+  }
   const found = heatToHold.run(input, { draws: createDraws() });
   if (!found.ok) return found;
   return good({ value: { input, ...found.value }, text: sizeText(sizeReport(input, found.value), session) });
@@ -50,11 +58,19 @@ export async function size(typed: string, options: SizeOptions, session: Session
 
 const optionOf: Readonly<Record<string, string>> = { air_degC: '--air', core_degC: '--core' };
 
-/** A problem of the input at the option that was typed; whatever is wrong with the size is told of all of it. */
-function atOption(problem: Problem, typed: string): Problem {
-  const option = optionOf[problem.path];
-  if (option !== undefined) return { ...problem, path: option };
-  return { code: 'heap-size-unreadable', path: 'size', found: typed.slice(0, 60), wanted: '' };
+/** Of a size that was read but that no heap has. */
+export function heapSizeBeyond(typed: string, { speaker }: Session): Problem {
+  const { leastSide_m, mostSide_m, mostHeight_m, most_m3 } = heapBounds;
+  const [least, most, height] = [leastSide_m, mostSide_m, mostHeight_m].map((side) =>
+    speaker.likely(side, 'm', 'length'),
+  );
+  const wanted = speaker.say('size.bounds', {
+    least: least ?? '',
+    most: most ?? '',
+    height: height ?? '',
+    volume: speaker.likely(most_m3, 'm3', 'bulkVolume'),
+  });
+  return { code: 'heap-size-beyond', path: 'size', found: typed.slice(0, 60), wanted };
 }
 
 /** `1.2x1.2x1.2m`, `0.76m3`, or a bay by its name. Problems: `heap-size-unreadable`, `bay-unmeasured`. */

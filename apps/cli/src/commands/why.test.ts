@@ -45,6 +45,27 @@ describe('why', () => {
     expect(flat((await home.run(['why', '--reading', '50C'])).out)).toContain('it is at work');
   });
 
+  it('of a spent heap tells what is left to do by what was said', async () => {
+    const spent = ['why', '--built', '2 months ago', '--reading', '18C', '--hottest', '45C', '--food', 'browns'];
+    const text = async (...more: readonly string[]): Promise<string> =>
+      flat((await home.run([...spent, '--size', '1.2x1.2x1.2m', '--units', 'metric', ...more])).out);
+    expect(await text()).toContain('Wet this one if it is dry and turn it once');
+    const moist = await text('--squeeze', 'drops');
+    expect(moist).toContain('Turn this one once');
+    expect(moist).not.toContain('Wet this one');
+    const turned = await text('--squeeze', 'drops', '--turned', '1 month ago');
+    expect(turned).toContain('It was turned and stays under about 40 °C: it is curing. Leave it alone');
+    expect(turned).not.toMatch(/turn (this one|it) once/iu);
+  });
+
+  it('a reading told now may be the hottest there was', async () => {
+    await home.run(['build', 'leaves=10bags', '--name', 'Cool heap', '--bay', '1x1x1m', '--when', '2 weeks ago']);
+    await home.run(['log', 'Cool heap', '15C', '--when', '5 days ago']);
+    expect((await home.json(['why', 'cool heap', '--reading', '25C'])).value).toMatchObject({
+      input: { temp_degC: 25, hottest_degC: 25 },
+    });
+  });
+
   it('reads how old it is as people say it', async () => {
     const age = async (built: string): Promise<number | undefined> =>
       ((await home.json(['why', '--built', built])).value as { input: { age_days?: number } }).input.age_days;
@@ -55,6 +76,16 @@ describe('why', () => {
 
   it.each([
     [['why', 'nowhere'], 'nowhere'],
+    [['why', '--size', '1x1x1cm'], 'No heap measures “1x1x1cm”'],
+    [['why', '--size', '100x100x100m'], 'No heap measures “100x100x100m”'],
+    [
+      ['why', '--hottest', '10C', '--reading', '18C', '--units', 'metric'],
+      'The hottest it ever was can’t be 10 °C (--hottest), below the 18 °C that it reads now.',
+    ],
+    [
+      ['why', '--turned', '10 days ago', '--built', '2 days ago'],
+      'It can’t have been turned 10 days ago (--turned), before it was built 2 days ago.',
+    ],
     [['why', '--squeeze', 'soggy'], 'streams (water runs out of it)'],
     [['why', '--size', 'huge'], 'can’t be read'],
     [['why', '--built', 'once'], '“once” (--built)'],

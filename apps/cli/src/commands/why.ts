@@ -2,12 +2,15 @@ import { type ColdReport, coldInput, coldReport, stuffed } from '@loamwright/adv
 import { epoch_ms } from '@loamwright/daybook';
 import {
   bad,
+  check,
   createDraws,
   good,
+  likely,
   type NotHeatingInput,
   notHeating,
   type Outcome,
   type Problem,
+  type Quantity,
 } from '@loamwright/science';
 import type { Answer } from '../answer.ts';
 import { readBook } from '../book.ts';
@@ -20,7 +23,7 @@ import type { Session } from '../session.ts';
 import { subjectNamed } from '../subject.ts';
 import { page } from '../text.ts';
 import { cautionText } from './heap.ts';
-import { readHeapSize } from './size.ts';
+import { heapSizeBeyond, readHeapSize } from './size.ts';
 
 export interface WhyOptions {
   readonly size?: string | undefined;
@@ -50,9 +53,11 @@ export async function why(typed: string | undefined, options: WhyOptions, sessio
   if (!size.ok || !ingredients.ok || !told.ok) {
     return bad(...[size, ingredients, told].flatMap((one) => (one.ok ? [] : one.problems)));
   }
+  const known = heap === undefined ? undefined : coldInput(heap, session.now().toISOString());
   const input: NotHeatingInput = {
-    ...(heap !== undefined && coldInput(heap, session.now().toISOString())),
+    ...known,
     ...told.value,
+    ...hottestOf(known, told.value),
     ...(size.value !== undefined && { size: size.value }),
     ...(ingredients.value !== undefined && {
       ingredients: ingredients.value.map(({ material, doubtful, amount }) => ({
@@ -62,11 +67,59 @@ export async function why(typed: string | undefined, options: WhyOptions, sessio
     }),
     ...(session.settings.measures_L !== undefined && { ownSizes: session.settings.measures_L }),
   };
+  const checked = check<NotHeatingInput>(notHeating.input, input);
+  if (!checked.ok) return bad(...asTyped(checked.problems, input, options, session));
   const found = notHeating.run(input, { draws: createDraws() });
   if (!found.ok) return found;
   const text = whyText(coldReport(input, found.value, holding), session);
   return good({ value: { input, ...found.value }, text });
 }
+
+/** A reading that is told now may be the hottest there was; what was said to be the hottest stands. */
+function hottestOf(known: NotHeatingInput | undefined, told: NotHeatingInput): Pick<NotHeatingInput, 'hottest_degC'> {
+  const kept = known?.hottest_degC;
+  if (told.hottest_degC !== undefined || told.temp_degC === undefined || kept === undefined) return {};
+  return { hottest_degC: Math.max(likely(kept), likely(told.temp_degC)) };
+}
+
+/** What the calculation refuses, where it was typed and in the reader's units. */
+function asTyped(
+  problems: readonly Problem[],
+  {
+    size,
+    temp_degC = Number.NaN,
+    hottest_degC = Number.NaN,
+    age_days = Number.NaN,
+    sinceTurn_days = Number.NaN,
+  }: NotHeatingInput,
+  { size: typed }: WhyOptions,
+  session: Session,
+): readonly Problem[] {
+  const { speaker } = session;
+  const warm = (temp: Quantity): string => speaker.likely(temp, 'degC', 'temperature');
+  const days = (count: number): string => speaker.say('why.days', { days: Math.round(count) });
+  if (problems.some(({ path }) => path.startsWith('size')))
+    return [heapSizeBeyond(typed ?? sizeWords(size, session), session)];
+  return problems.map((one) => {
+    if (one.path === 'hottest_degC' && one.code === 'out-of-bounds')
+      return { code: 'hottest-below-reading', path: '--hottest', found: warm(hottest_degC), wanted: warm(temp_degC) };
+    if (one.path === 'sinceTurn_days' && one.code === 'out-of-bounds')
+      return { code: 'turned-before-built', path: '--turned', found: days(sinceTurn_days), wanted: days(age_days) };
+    return { ...one, path: optionOf[one.path] ?? one.path };
+  });
+}
+
+function sizeWords(size: NotHeatingInput['size'], { speaker }: Session): string {
+  return size !== undefined && 'volume_m3' in size ? speaker.likely(size.volume_m3, 'm3', 'bulkVolume') : '';
+}
+
+const optionOf: Readonly<Record<string, string>> = {
+  temp_degC: '--reading',
+  hottest_degC: '--hottest',
+  air_degC: '--air',
+  age_days: '--built',
+  sinceTurn_days: '--turned',
+};
 
 const MS_PER_DAY = 86_400_000;
 

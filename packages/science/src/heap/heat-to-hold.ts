@@ -1,7 +1,7 @@
 import table from '@loamwright/reference/heat-to-hold.json' with { type: 'json' };
 import { convert } from '@loamwright/units';
 import { z } from 'zod';
-import { bad, type Calculation, good, type Needs, type Outcome } from '../catalogue/index.ts';
+import { bad, type Calculation, type Citation, good, type Needs, type Outcome } from '../catalogue/index.ts';
 import { type CautionId, inOrder } from '../caution/index.ts';
 import {
   type Chance,
@@ -102,18 +102,28 @@ const output: z.ZodType<HeatToHold> = z.strictObject({
   cautions: z.array(z.enum(['fire', 'local-rules'])),
 });
 
-const SMALLEST_SIDE_M = 0.1;
-const LARGEST_SIDE_M = 100;
-const side = z.number().min(SMALLEST_SIDE_M).max(LARGEST_SIDE_M);
+/** Between what sizes a heap can be; what passes them is a slip of the pen. */
+export const heapBounds: Citation & {
+  readonly leastSide_m: number;
+  readonly mostSide_m: number;
+  readonly mostHeight_m: number;
+  readonly most_m3: number;
+} = table.bounds as Citation & typeof table.bounds;
+const { leastSide_m, mostSide_m, mostHeight_m, most_m3 } = heapBounds;
+const side = z.number().min(leastSide_m).max(mostSide_m);
 
 /** The size of a heap or a bin, as a box or a volume. */
 export const heapSizeSchema: z.ZodType<HeatToHoldInput['size']> = z.union([
-  z.strictObject({ width_m: side, depth_m: side, height_m: side }),
+  z
+    .strictObject({ width_m: side, depth_m: side, height_m: z.number().min(leastSide_m).max(mostHeight_m) })
+    .refine(({ width_m, depth_m, height_m }) => width_m * depth_m * height_m <= most_m3, {
+      params: { wanted: `at most ${most_m3} m³` },
+    }),
   z.strictObject({
     volume_m3: z
       .number()
-      .min(SMALLEST_SIDE_M ** 3)
-      .max(LARGEST_SIDE_M ** 3),
+      .min(leastSide_m ** 3)
+      .max(most_m3),
   }),
 ]);
 
@@ -265,6 +275,7 @@ export const heatToHold: Calculation<HeatToHoldInput, HeatToHold> = {
       table.threeSeasonsAir_degC,
       table.winterAir_degC,
       table.slip,
+      table.bounds,
       ...table.alsoRead,
     ],
   ],

@@ -20,6 +20,7 @@ export type { Box } from './heat-shape.ts';
 export {
   type HeatToHold,
   type HeatToHoldInput,
+  heapBounds,
   heatToHold,
   type KeepsHeat,
   type SizeDecision,

@@ -92,6 +92,13 @@ export const cliProblemsEn = {
     'How deep “{found}” is, is not said. What would do: --depth 40cm beside it, or a third measure: 2.4x1.2x0.4m, 8x4x1.3ft.',
   'problem.heap-size-unreadable':
     'The size “{found}” can’t be read. What would do: 1.2x1.2x1.2m, 4x4x4ft, 0.76m3, 1yd3, or the name of a bay that is written down.',
+  'problem.heap-size-beyond':
+    'No heap measures “{found}”. What would do: sides from {wanted}. Is it a slip of the pen?',
+  'problem.hottest-below-reading':
+    'The hottest it ever was can’t be {found} ({path}), below the {wanted} that it reads now. One of the two is wrong.',
+  'problem.turned-before-built':
+    'It can’t have been turned {found} ago ({path}), before it was built {wanted} ago. One of the two is wrong.',
+  'why.days': '{days, plural, one {# day} other {# days}}',
   'problem.bay-unmeasured': 'Nobody has written down how large the bay “{found}” is. What would do: 1.2x1.2x1.2m.',
   'problem.nothing-wanted': 'None of the beds wants any: share by area, or say what each wants.',
   'problem.csv-empty': 'There is nothing in {path}.',

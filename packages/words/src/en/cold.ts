@@ -64,6 +64,12 @@ export const coldEn = {
   'cold.act.enlarge.per': 'Build it up to 3 × 3 × 3 ft (0.9 m each way) at least, or put two together.',
   'cold.act.leave-to-cure':
     'Feed it no more and begin a second heap. Wet this one if it is dry and turn it once: if it stays under about {curing} it is curing, and is left alone.',
+  'cold.act.leave-to-cure.dry':
+    'Feed it no more and begin a second heap. Wet this one and turn it once: if it stays under about {curing} it is curing, and is left alone.',
+  'cold.act.leave-to-cure.moist':
+    'Feed it no more and begin a second heap. Turn this one once: if it stays under about {curing} it is curing, and is left alone.',
+  'cold.act.leave-to-cure.turned':
+    'Feed it no more and begin a second heap. It was turned and stays under about {curing}: it is curing. Leave it alone, and keep it damp.',
   'cold.act.cover': 'Do not turn it. Cover it thickly with straw or leaves, walls too, and wait for milder days.',
 
   'cold.note.smaller-than-least':

@@ -40,6 +40,7 @@ export const sizeEn = {
   'cli.size.size': 'its inside (1.2x1.2x1.2m, 4x4x4ft), a volume (0.76m3, 1yd3), or the name of a bay',
   'cli.size.air':
     'mean temperature of the coldest weeks, such as -5C or 20F (-5 °C if not said); at 10 °C or more only that weather is judged',
+  'size.bounds': '{least} to {most}, no more than {height} high and {volume} in all',
   'cli.size.core': 'what the core is to hold; 55 °C (131 °F) if not said',
   'cli.size.insulated': 'sides and top are insulated already',
 } as const;
