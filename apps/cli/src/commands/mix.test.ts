@@ -48,6 +48,13 @@ describe('mix', () => {
     expect(one.split('. ')[0]).toBe(text.split('. ')[0]);
   });
 
+  it('tells how to write down what is to be looked at, of that stuff, and asks for nothing that gains nothing', async () => {
+    const grounds = flat((await home.run(['mix', 'straw=2bales', 'coffee grounds=5buckets'])).out);
+    expect(grounds).toContain('squeeze a handful of coffee grounds');
+    expect(grounds).toContain('loamwright material "coffee grounds" --squeeze drops');
+    expect(flat((await home.run(['mix', 'straw=2bales'])).out)).not.toContain('One minute before');
+  });
+
   it('tells second figures with --full', async () => {
     const usual = flat((await home.run(['mix', ...quarryLane, '--one'])).out);
     const full = flat((await home.run(['mix', ...quarryLane, '--one', '--full'])).out);

@@ -3,6 +3,7 @@ import {
   balanceReport,
   laid,
   type MixReport,
+  materialName,
   measureNextWords,
   mixReport,
   stuffed,
@@ -25,7 +26,7 @@ import {
   type StockLine,
   type ValuedCheck,
 } from '@loamwright/science';
-import type { Saying, Speaker } from '@loamwright/words';
+import { isMessageKey, type Saying, type Speaker } from '@loamwright/words';
 import type { Answer } from '../answer.ts';
 import { type BayMeant, bayMeant } from '../bay.ts';
 import { type IngredientRead, readIngredients } from '../grammar/ingredient.ts';
@@ -86,25 +87,50 @@ async function best(asked: Asked, options: MixOptions): Promise<Outcome<Answer>>
   if (!solved.ok) return solved;
   remember(solved.value, stock, asked);
   const report = mixReport(solved.value, holding, season);
-  const { checks, said } = checksFirst(mixedOf(solved.value, stock, asked), asked);
+  const { checks, ...toldFirst } = checksFirst(mixedOf(solved.value, stock, asked), asked);
   const value = { input, ...solved.value, measureFirst: checks };
-  return good({ value, text: mixText(report, said, session, options) });
+  return good({ value, text: mixText(report, toldFirst, session, options) });
+}
+
+interface ChecksFirst {
+  readonly said: readonly Saying[];
+  /** How what is found is written down, where it is. */
+  readonly found: string | undefined;
 }
 
 /** Which checks are worth a minute before it is laid. A mix of nothing has none. */
 function checksFirst(
   { card, amounts }: Mixed,
-  { holding }: Asked,
-): { readonly checks: readonly ValuedCheck[]; readonly said: readonly Saying[] } {
+  { holding, session }: Asked,
+): ChecksFirst & { readonly checks: readonly ValuedCheck[] } {
   const ingredients = card.mix.flatMap((line, i): readonly Ingredient[] => {
     const { measure: _measure, count: _count, fill: _fill, packed: _packed, ...stuff } = line;
     const amount = amounts[i];
     return amount === undefined ? [] : [{ ...stuff, amount }];
   });
   const found = bestMeasurement.run({ ingredients, ownSizes: card.ownSizes }, { draws: createDraws() });
-  if (!found.ok) return { checks: [], said: [] };
-  return { checks: found.value.ask, said: measureNextWords(found.value, holding) };
+  if (!found.ok) return { checks: [], said: [], found: undefined };
+  const { ask } = found.value;
+  return { checks: ask, said: measureNextWords(found.value, holding), found: foundWords(ask, holding, session) };
 }
+
+/** How the first check that tells of a material is written down; none where only amounts were to be looked at. */
+function foundWords(ask: readonly ValuedCheck[], holding: Holding, { speaker }: Session): string | undefined {
+  const first = ask.find(({ check, material }) => material !== undefined && isMessageKey(`cli.mix.found.${check}`));
+  const key = `cli.mix.found.${first?.check ?? ''}`;
+  if (first?.material === undefined || !isMessageKey(key)) return undefined;
+  const name = speaker.tell(materialName(holding, first.material));
+  const typed = (mass_kg: number): string => speaker.likely(mass_kg, 'kg', 'mass').replace(' ', '');
+  return speaker.say(key, {
+    material: /\s/u.test(name) ? `"${name}"` : name,
+    full: typed(FULL_KG),
+    empty: typed(EMPTY_KG),
+  });
+}
+
+/** A bucket of damp stuff and an empty one, as examples of what is typed. */
+const FULL_KG = 3.2;
+const EMPTY_KG = 1;
 
 /** The month in the garden. Where on earth that is nobody has said: north of the equator, as the answer tells. */
 function seasonOf({ now, zone }: Session): Season {
@@ -186,7 +212,7 @@ function mixedOf(
  */
 function mixText(
   report: MixReport,
-  checks: readonly Saying[],
+  first: ChecksFirst,
   { speaker, terminal }: Session,
   { full, why = false }: MixOptions,
 ): string {
@@ -203,8 +229,8 @@ function mixText(
     cautionText(report.cautions, speaker, columns, why ? 'full' : 'short'),
     lines(all.flatMap(({ left, doubt }) => [left, doubt].filter((said) => said !== null))),
     othersText(report, speaker, columns, why),
-    lines(checks),
-    checks.length === 0 ? '' : page(columns, [speaker.say('cli.mix.found')]),
+    lines(first.said),
+    first.found === undefined ? '' : page(columns, [first.found]),
     lines(why ? report.starters : []),
     lines(full === true ? report.more : []),
     lines(report.beliefs.map(({ said }) => said)),

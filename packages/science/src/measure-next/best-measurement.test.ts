@@ -65,6 +65,12 @@ describe('which check is worth a minute', () => {
     expect(new Set(densities.map(({ ingredient }) => ingredient)).size).toBe(densities.length);
   });
 
+  it('asks for nothing that would not lift the chance by one in a hundred: straw alone is too dry and poor, whatever it weighs', () => {
+    const { ask, others } = found({ ingredients: [{ material: 'straw', amount: { measure: 'straw-bale', count: 2 } }] });
+    expect(ask).toEqual([]);
+    expect(others.length).toBeGreaterThan(0);
+  });
+
   it('asks nothing where nothing could be done otherwise', () => {
     // Grass by itself: it wants no water, and there is no dry stuff to lay more or less of.
     expect(found({ ingredients: [{ material: 'grass-clippings', amount: { mass_kg: 50 } }] })).toMatchObject({

@@ -86,7 +86,7 @@ function isWorthAMinute({ gain_softEdges, error_softEdges, changes_share, inBand
     gain_softEdges >= decision.worthwhile_softEdges.value &&
     gain_softEdges > method.surely_errors.value * error_softEdges &&
     changes_share >= decision.changes_share.value &&
-    inBands.then_share > inBands.now_share
+    inBands.then_share - inBands.now_share >= decision.chanceGain_share.value
   );
 }
 

@@ -12,6 +12,7 @@ export interface MeasureNextParameters {
       | 'drySteps'
       | 'worthwhile_softEdges'
       | 'changes_share'
+      | 'chanceGain_share'
       | 'mostAsked',
       Figure
     >

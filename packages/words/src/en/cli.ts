@@ -29,8 +29,9 @@ export const cliEn = {
   'cli.mix.full': 'tell the second figures too: degradable C:N, nitrogen at risk, settling, salt, pH',
   'cli.mix.others': 'Other answers, each with at least a third other stuff by dry mass; the first fetches nothing:',
   'cli.mix.buildOther': 'To build it: loamwright build --aim {aim}',
-  'cli.mix.found':
-    'What you find counts from then on: loamwright material straw --squeeze drops, or --full 3.2kg --empty 1kg.',
+  'cli.mix.found.squeeze': 'What you find counts from then on: loamwright material {material} --squeeze drops',
+  'cli.mix.found.weigh-bucket':
+    'What you find counts from then on: loamwright material {material} --full {full} --empty {empty}',
   'cli.mix.why': 'tell too what the answer rests on, what goes into the other answers, and the cautions in full',
   'cli.mix.askWhy': 'What it rests on, and the cautions in full: the same with --why',
   'cli.caution.fire':

@@ -6,7 +6,7 @@ export const measureNextEn = {
   'measureNext.open.look-at-chop': 'What is known of it',
   'measureNext.open.count-again': 'Say how much there is',
   'measureNext.first':
-    'One minute before you lay it: {check}. With what that tells, C:N, water and air all lie in their reasonable bands about {after, number} times in a hundred, without it {before, number}.',
+    'One minute before you lay it: {check}. With what that tells, C:N, water and air all lie in their reasonable bands about {after, plural, one {once} other {# times}} in a hundred, without it {before, number}.',
   'measureNext.more': 'Next best: {checks}.',
   'measureNext.squeeze': 'squeeze a handful of {material}',
   'measureNext.weigh-bucket': 'weigh a bucket of {material}',
