@@ -1,5 +1,5 @@
 import type { Bed, Holding } from '@loamwright/daybook';
-import { type BedBudget, type BedBudgetInput, bedBudget, likely, type Needs } from '@loamwright/science';
+import { type BedBudget, type BedBudgetInput, bedBudget, likely, type Needs, type SoilTest } from '@loamwright/science';
 import type { Saying, Speaker } from '@loamwright/words';
 import { type BedBudgetReport, bedBudgetReport, releasesOf } from './bed-budget-report.ts';
 import { bedRecords, seasonOf } from './bed-records.ts';
@@ -63,6 +63,11 @@ export function bedReckoned(bed: Bed, holding: Holding, moment: BedMoment): Reck
   const input: BedBudgetInput = { crops, put, soilTest, ...(area_m2 !== undefined && { area_m2 }) };
   const found = bedBudget.run(input, moment.needs);
   return found.ok ? { input, budget: found.value, ground } : undefined;
+}
+
+/** What the soil tests of a bed say, the newest of each kind. */
+export function bedTested(bed: Bed, holding: Holding, moment: BedMoment): SoilTest {
+  return recordsAt(bed, holding, moment).soilTest;
 }
 
 /** Whether a crop of the tables is sown and no budget can be made of what is written down. */

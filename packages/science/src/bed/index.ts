@@ -78,7 +78,7 @@ export {
 export { type Droppings, type DroppingsInput, type DungAnimal, droppings, dungAnimals } from './droppings.ts';
 export { type LimeRate, type LimeRateInput, limeRate, limeStuffs, textureIds } from './lime-rate.ts';
 export { type BasisId, type KindId, kindIds, type WeatherId, weatherIds } from './release.ts';
-export { type ShareOut, type ShareOutInput, shareOut } from './share-out.ts';
+export { type ShareBed, type ShareOut, type ShareOutInput, shareOut } from './share-out.ts';
 export { areaSlips, bedBounds, depthSlips } from './slips.ts';
 export {
   type SoilFigure,
@@ -94,6 +94,7 @@ export {
 } from './soil-test.ts';
 export { type LayerWater, type SoilLayer, type SoilWater, type SoilWaterInput, soilWater } from './soil-water.ts';
 export { type SpreadDepth, type SpreadDepthInput, spreadDepth } from './spread-depth.ts';
+export { spreadLimits } from './spread-limits.ts';
 export { spreadRate } from './spread-rate.ts';
 export {
   type LimitId,

@@ -100,7 +100,8 @@ export const cliProblemsEn = {
     'It can’t have been turned {found} ago ({path}), before it was built {wanted} ago. One of the two is wrong.',
   'why.days': '{days, plural, one {# day} other {# days}}',
   'problem.bay-unmeasured': 'Nobody has written down how large the bay “{found}” is. What would do: 1.2x1.2x1.2m.',
-  'problem.nothing-wanted': 'None of the beds wants any: share by area, or say what each wants.',
+  'problem.nothing-wanted':
+    'By what is written down none of the beds wants any, and nothing was written: leave it in the heap, or share by area where the soil is not rich already.',
   'problem.csv-empty': 'There is nothing in {path}.',
   'problem.csv-no-header':
     '{path} begins with “{found}”, and no row near it names a column of days or times and one of temperatures. What would do: date, core °C, edge °C, turned.',

@@ -30,6 +30,20 @@ export const spreadEn = {
   'layer.settles': 'Loose stuff settles and the depth is guessed: order a tenth more rather than less.',
 
   'share.answer': 'Share it so: {beds}.',
+  'share.none': 'So none of it goes on a bed by need: leave it in the heap.',
+  'share.rich.need':
+    'None on {bed}: by its test phosphorus is {class}, and this brings more. Feed nitrogen alone there.',
+  'share.rich.area': 'By its test {bed} has phosphorus that is {class}: none of it should go there.',
+  'share.stops.nitrogen': '{bed} wants no more nitrogen than that.',
+  'share.stops.phosphorus': 'Phosphorus would build up on {bed} with more.',
+  'share.stops.phosphorus.untested':
+    'Phosphorus may build up on {bed} with more: nobody tested it, and a test would tell whether more may go there.',
+  'share.small': 'Less than one of them whole is enough for {bed}: look at how much may go on there.',
+  'share.stops.salts': 'Salts would hurt what grows on {bed} with more.',
+  'share.stops.depth': 'More would lie too deep on {bed}.',
+  'share.stops.supply': 'There is no more of it for {bed}.',
+  'share.stops.locks-up': 'It gives {bed} no nitrogen this season, or takes some.',
+  'share.left': 'What stays in the heap: {amount}.',
   'share.bed': '{amount} on {bed}',
 
   'spread.unit.perHa': '{kg} kg',

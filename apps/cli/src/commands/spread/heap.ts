@@ -65,6 +65,7 @@ export async function spreadHeap(
   const found = heapSpread(asked, holding, moment);
   if (!found.ok) return found;
   if (options.keep === true) {
+    if (found.value.shares.length === 0) return bad({ code: 'nothing-wanted', path: 'beds', found: '0', wanted: '' });
     const when = readPast(options.when ?? 'now', session.now(), session.zone);
     if (!when.ok) return when;
     return recorded(
@@ -81,14 +82,17 @@ export async function spreadHeap(
   const { speaker, terminal } = session;
   const unripe: readonly Saying[] = compostOf(heap) === 'unfinished-compost' ? [{ key: 'sharePage.unripe' }] : [];
   const some = leftSaying(heap, holding, asking);
-  const notes = found.value.shares.flatMap(({ tooMuch }) => (tooMuch === null ? [] : [tooMuch]));
+  const { against, stays, answer, shares } = found.value;
+  const notes = shares.flatMap(({ tooMuch }) => (tooMuch === null ? [] : [tooMuch]));
   return good({
     value: { measures, ...found.value },
     text: [
-      page(terminal.columns, [speaker.tell(found.value.answer)]),
+      page(terminal.columns, ...[...against, answer].map((said): [string] => [speaker.tell(said)])),
       page(
         terminal.columns,
-        ...[...(some === null ? [] : [some]), ...unripe, ...notes].map((said): [string] => [speaker.tell(said)]),
+        ...[...stays, ...(some === null ? [] : [some]), ...unripe, ...notes].map((said): [string] => [
+          speaker.tell(said),
+        ]),
       ),
       cautionText(['legionella', 'dust-spores', 'manure-pathogens'], speaker, terminal.columns),
     ]

@@ -97,9 +97,15 @@ export default function SpreadHeap({ heap }: { readonly heap: Heap }): ReactNode
         <div className="stack">
           {found.ok ? (
             <>
+              {found.value.against
+                .map((said) => speaker.tell(said))
+                .map((line) => (
+                  <p key={line} className="answer">
+                    {line}
+                  </p>
+                ))}
               <p className="answer">{speaker.tell(found.value.answer)}</p>
-              {shares
-                .flatMap(({ tooMuch }) => (tooMuch === null ? [] : [tooMuch]))
+              {[...found.value.stays, ...shares.flatMap(({ tooMuch }) => (tooMuch === null ? [] : [tooMuch]))]
                 .map((said) => speaker.tell(said))
                 .map((line) => (
                   <p key={line}>{line}</p>

@@ -228,6 +228,30 @@ export const spreadLaws: Readonly<Record<string, LawsOf>> = {
           for (const { count, exact } of answer?.beds ?? []) expect(Math.abs(count - exact)).toBeLessThanOrEqual(1);
         },
       }),
+      law(shareOut, {
+        says: 'no bed gets more than its most, and what is left is what all of them together could not take',
+        cases: fc.tuple(
+          fc.integer({ min: 1, max: 500 }),
+          fc.array(fc.tuple(fc.double({ min: 0.1, max: 200, noNaN: true }), fc.integer({ min: 0, max: 60 })), {
+            minLength: 1,
+            maxLength: 20,
+          }),
+        ),
+        inputs: ([measures, beds]) => [
+          {
+            measures,
+            by: 'need' as const,
+            beds: beds.map(([want, most], i) => ({ name: `bed ${i}`, area_m2: 10, want, most })),
+          },
+        ],
+        expects: ([answer], [measures, beds]) => {
+          const room = beds.reduce((sum, [, most]) => sum + most, 0);
+          expect(answer?.left).toBe(Math.max(0, measures - room));
+          expect(answer?.beds.reduce((sum, { count }) => sum + count, 0)).toBe(Math.min(measures, room));
+          for (const [i, { count }] of (answer?.beds ?? []).entries())
+            expect(count).toBeLessThanOrEqual(beds[i]?.[1] ?? 0);
+        },
+      }),
     ],
   },
 };
