@@ -69,6 +69,30 @@ describe('phosphorus and potassium years on', () => {
     expect(found.phosphate.act).toBe(act);
   });
 
+  // Common practice, no source: without a test nobody can say that a draw-down suits the soil.
+  it.each([
+    ['low', 'more'],
+    ['optimum', 'test'],
+    ['high', 'fine'],
+    ['excessive', 'fine'],
+    [undefined, 'test'],
+  ] as const)('drawn down by harvests alone, a soil test that says %s asks: %s', (phosphorusClass, act) => {
+    const found = answer({ crops: [{ crop: 'kale', area_m2: 10 }], ...(phosphorusClass && { phosphorusClass }) });
+    expect([found.phosphate.way, found.phosphate.act]).toEqual(['falls', act]);
+  });
+
+  it.each([
+    ['low', 'more'],
+    ['optimum', 'fine'],
+    [undefined, 'test'],
+  ] as const)(
+    'where nothing comes on or goes it stays, and a soil test that says %s asks: %s',
+    (phosphorusClass, act) => {
+      const found = answer({ ...(phosphorusClass && { phosphorusClass }) });
+      expect([found.phosphate.way, found.phosphate.act]).toEqual(['same', act]);
+    },
+  );
+
   it('refuses what has no harvest', () => {
     const found = buildUp.run({ area_m2: 10, plan: [], crops: [{ crop: 'hairy-vetch', area_m2: 10 }] }, needs);
     expect(found).toMatchObject({ ok: false, problems: [{ code: 'cover-crop', path: 'crops[0].crop' }] });

@@ -29,8 +29,8 @@ export interface BuildUpInput {
   readonly ownSizes?: OwnSizes | undefined;
 }
 
-/** Whether more comes on than harvests take, in at least so many draws as count as sure. */
-export const buildUpWays = ['builds', 'falls', 'open'] as const;
+/** Whether more comes on than harvests take, in at least so many draws as count as sure; `same` where neither comes on nor goes. */
+export const buildUpWays = ['builds', 'falls', 'same', 'open'] as const;
 export type BuildUpWay = (typeof buildUpWays)[number];
 
 /** What to do about it, by the soil test: `stop` and `less` bring less on; `fine`; `more`; `test` before anything. */
@@ -93,8 +93,7 @@ function run(input: BuildUpInput, { draws }: Needs): Outcome<BuildUp> {
 function builtUp(brought: Float64Array, taken: Float64Array, years: number, told: ClassId | undefined): BuiltUp {
   const net = brought.map((kg, i) => years * (kg - (taken[i] ?? Number.NaN)));
   const builds = chance(net, (kg) => kg > 0);
-  const sure = budgetParameters.surely_share.value;
-  const way = shareOf(builds) >= sure ? 'builds' : shareOf(builds) <= 1 - sure ? 'falls' : 'open';
+  const way = net.every((kg) => kg === 0) ? 'same' : wayOf(shareOf(builds));
   return {
     broughtEachYear_kg: summarise(brought),
     takenEachYear_kg: summarise(taken),
@@ -108,13 +107,30 @@ function builtUp(brought: Float64Array, taken: Float64Array, years: number, told
   };
 }
 
-/** Below the optimum a build-up is wanted, and a fall is not; above it the other way round. */
+function wayOf(builds_share: number): BuildUpWay {
+  const sure = budgetParameters.surely_share.value;
+  if (builds_share >= sure) return 'builds';
+  return builds_share <= 1 - sure ? 'falls' : 'open';
+}
+
+/**
+ * Below the optimum a build-up is wanted, and a fall is not; above it the other way round. Where nobody tested nothing is known to suit
+ * the soil, and an optimum that falls for years is one no longer.
+ */
 function actOf(way: BuildUpWay, told: ClassId | undefined): BuildUpAct {
-  if (told === undefined) return way === 'falls' ? 'fine' : 'test';
-  const rich = told === 'high' || told === 'excessive';
-  if (rich) return way === 'falls' ? 'fine' : 'stop';
-  if (told === 'optimum') return way === 'builds' ? 'less' : 'fine';
-  return way === 'falls' ? 'more' : 'fine';
+  switch (told) {
+    case undefined:
+      return 'test';
+    case 'high':
+    case 'excessive':
+      return way === 'falls' || way === 'same' ? 'fine' : 'stop';
+    case 'optimum':
+      if (way === 'builds') return 'less';
+      return way === 'falls' ? 'test' : 'fine';
+    case 'medium':
+    case 'low':
+      return way === 'falls' || way === 'same' ? 'more' : 'fine';
+  }
 }
 
 const builtUpSchema: z.ZodType<BuiltUp> = z.strictObject({
