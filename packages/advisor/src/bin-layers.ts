@@ -1,5 +1,6 @@
 import type { Heap, Holding, Layer } from '@loamwright/daybook';
 import { type Bay, type FedLayer, isEstimate, knownMaterial, likely, type Quantity } from '@loamwright/science';
+import { makeUp } from './make-up.ts';
 import { stuffed } from './own-stuff.ts';
 import { daysFrom } from './when.ts';
 
@@ -31,7 +32,7 @@ function slicedAge_days(age_days: number): number {
 export function binLayers(heap: Heap, holding: Holding, now: string): BinLayers {
   const merged = new Map<string, FedLayer>();
   const unknown = new Set<string>();
-  for (const layer of heap.layers) {
+  for (const layer of makeUp(heap)) {
     const { material } = layer.put;
     const stuff = stuffed(material, [], holding);
     if (knownMaterial(stuff.like ?? material) === undefined) {

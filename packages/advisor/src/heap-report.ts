@@ -17,6 +17,7 @@ import {
 import type { Saying } from '@loamwright/words';
 import { type ActMark, actMarks } from './act-marks.ts';
 import { decidingReading, holdsManure, type ProbeReading, probeReadings, readingInput } from './heap-reading.ts';
+import { makeUp } from './make-up.ts';
 import { bedName, heapName, materialName, someOf } from './names.ts';
 import { type ActWords, publishedTurning_degC, type ReadingWords, readingWords } from './reading-words.ts';
 import { safetyNotes, staleAfter_days } from './safety.ts';
@@ -96,7 +97,7 @@ export function heapReport(holding: Holding, heapId: string, now: string, needs:
   const meaning = deciding === undefined ? null : meaningOf(heap, deciding, readings, needs);
   const words = deciding === undefined || meaning === null ? null : readingWords(meaning, deciding.point);
   const { headline, act } = judgement({ holding, heap, now, deciding, words });
-  const made = madeOf(heap.layers);
+  const made = madeOf(makeUp(heap));
   return good({
     id: heap.id,
     name: heap.name,
@@ -122,10 +123,10 @@ export function heapReport(holding: Holding, heapId: string, now: string, needs:
         material: materialName(holding, one.material),
       }),
     })),
-    madeNote: say(made.length === 0 ? 'advisor.made.nothing' : 'advisor.made.basis'),
+    madeNote: madeNote(heap.phase, made.length),
     layers: layerLines(holding, heap, now),
     cautions: cautionsOf(heap, meaning),
-    safety: heap.phase === 'gone' ? [] : safetyNotes(holding, heap, readings, now),
+    safety: safetyNotes(holding, heap, readings, now),
   });
 }
 
@@ -210,6 +211,11 @@ function goneTo({ holding, heap }: Seen): Saying {
       return type === 'heap' ? heapName(holding, id) : materialName(holding, id);
     }),
   });
+}
+
+function madeNote(phase: HeapPhase, materials: number): Saying {
+  if (materials === 0) return say('advisor.made.nothing');
+  return say(phase === 'gone' ? 'advisor.made.gone' : 'advisor.made.basis');
 }
 
 function layerLines(holding: Holding, heap: Heap, now: string): readonly LayerLine[] {

@@ -41,6 +41,7 @@ export { type CsvRow, csvDelimiters, readCsv } from './csv-read.ts';
 export { dayWords } from './day-words.ts';
 export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
 export { entrySaying } from './entry-saying.ts';
+export { waitNotes } from './harvest-wait.ts';
 export { heapLeft, isPartlyGone, type LeftAsked, leftSaying } from './heap-left.ts';
 export { heapLog, methodOf } from './heap-log.ts';
 export {

@@ -23,6 +23,7 @@ import {
 import type { UnitSystem } from '@loamwright/units';
 import { readClause } from './clause-phrase.ts';
 import { heapLog } from './heap-log.ts';
+import { makeUp } from './make-up.ts';
 
 /** One phrase of the daybook's clauses. */
 export interface KeptClause {
@@ -93,7 +94,7 @@ export function heapFacts(heap: Heap, holding: Holding): HeapFacts {
   const bay = heap.bay === null ? undefined : holding.bays.get(heap.bay)?.setUp.body;
   const { width_m, depth_m, height_m } = heap.built?.body.size ?? bay ?? {};
   const stuff = [
-    ...new Set(heap.layers.map(({ put: { material } }) => stuffOf(material, materialById(material)?.class))),
+    ...new Set(makeUp(heap).map(({ put: { material } }) => stuffOf(material, materialById(material)?.class))),
   ];
   return {
     ...(width_m !== undefined && { width_m: likely(width_m) }),

@@ -96,19 +96,21 @@ function wholeReady_m3(heap: Heap): number | undefined {
 /**
  * What the daybook knows of what lies in a heap, as `yield-estimate` asks it; undefined where nothing is known of what went in. A ready
  * volume that is not less than the built one is left out: one of the two was measured wrong. Of a heap that was partly taken, only
- * what is left counts.
+ * what is left counts; of one that is gone, all that it was.
  */
 export function heapYieldInput(heap: Heap, holding: Holding, now: string): YieldInput | undefined {
   const { layers } = binLayers(heap, holding, now);
   if (layers.length === 0) return undefined;
   const whole_m3 = builtVolume_m3(heap);
-  const built_m3 = whole_m3 === undefined ? undefined : whole_m3 * heap.left;
-  const ready_m3 = heap.left < 1 ? undefined : readyVolume_m3(heap);
+  const part = heap.phase === 'gone' ? 1 : heap.left;
+  const built_m3 = whole_m3 === undefined ? undefined : whole_m3 * part;
+  const whole = heap.wentTo.length > 0 ? wholeReady_m3(heap) : readyVolume_m3(heap);
+  const ready_m3 = part < 1 ? undefined : whole;
   const water_L = heap.built?.body.water_L;
   return {
     ingredients: layers.map(({ age_days: _age, ...one }) => one),
     pastHeaps: pastHeaps(holding, heap.id),
-    ...(water_L !== undefined && { water_L: heap.left < 1 ? likely(water_L) * heap.left : water_L }),
+    ...(water_L !== undefined && { water_L: part < 1 ? likely(water_L) * part : water_L }),
     ...(built_m3 !== undefined && { built_m3 }),
     ...(ready_m3 !== undefined && (built_m3 === undefined || ready_m3 < built_m3) && { ready_m3 }),
   };

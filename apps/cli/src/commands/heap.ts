@@ -6,6 +6,7 @@ import {
   heapsOverview,
   leftSaying,
   placeBroken,
+  waitNotes,
 } from '@loamwright/advisor';
 import { type CautionId, createDraws, good, type Needs, type Outcome } from '@loamwright/science';
 import type { Saying, Speaker } from '@loamwright/words';
@@ -43,7 +44,9 @@ export async function heap(typed: string | undefined, session: Session): Promise
   });
   const { system } = session.speaker;
   const place = named.phase === 'gone' ? null : placeBroken(named, holding, { now, ...needs, system });
-  return good({ value: { ...report.value, left, place }, text: heapPage(report.value, { left, place }, session) });
+  const waits = waitNotes(holding, named, now, needs);
+  const told = { ...report.value, safety: [...report.value.safety, ...waits] };
+  return good({ value: { ...told, left, place }, text: heapPage(told, { left, place }, session) });
 }
 
 function overviewLine({ name, bay, headline, act }: HeapLine, { speaker, terminal }: Session): string {

@@ -134,7 +134,7 @@ function phaseOf(heap: OpenHeap): HeapPhase {
 
 function closed(open: OpenHeap): Heap {
   const { finished: _finished, begunWithin_ms: _within, ...heap } = open;
-  return { ...heap, phase: phaseOf(open), layers: byAge(open.layers) };
+  return { ...heap, phase: phaseOf(open), layers: byAge(open.layers), went: byAge(open.went) };
 }
 
 function withHeaps(state: OpenHolding): Holding['bays'] {

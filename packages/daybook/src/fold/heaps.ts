@@ -89,6 +89,7 @@ function establish(
     bay: bay ?? null,
     cover: null,
     layers: [],
+    went: [],
     lastRaw: null,
     readings: [],
     ripeness: [],

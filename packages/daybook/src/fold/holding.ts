@@ -105,6 +105,8 @@ export interface Heap {
   readonly cover: Told<'covered'> | null;
   /** What is in it, oldest addition first. */
   readonly layers: readonly Layer[];
+  /** What was taken of it for beds and other heaps since it was last begun: of one that is gone, what it was made of. */
+  readonly went: readonly Layer[];
   readonly lastRaw: LastRaw | null;
   readonly readings: readonly Told<'reading'>[];
   readonly ripeness: readonly Told<'ripeness-tested'>[];

@@ -33,13 +33,16 @@ export function massOf(layers: readonly Layer[]): number {
 export function take(heap: OpenHeap, share: number): readonly Layer[] {
   const taken = scaled(heap.layers, share);
   heap.layers = scaled(heap.layers, 1 - share);
+  heap.went = join(heap.went, taken);
   heap.left *= 1 - share;
   return taken;
 }
 
 /** A heap of which nothing was left begins anew with what is added. */
 export function refill(heap: OpenHeap): void {
-  if (heap.left < GONE_SHARE) heap.left = 1;
+  if (heap.left >= GONE_SHARE) return;
+  heap.left = 1;
+  heap.went = [];
 }
 
 /** Adds layers to a heap. Parts of one addition that come together again become one layer. */

@@ -22,11 +22,14 @@ type Open<Part> = { -readonly [Key in keyof Part]: Part[Key] };
 
 /** A heap while entries are being added. */
 export interface OpenHeap
-  extends Open<Omit<Heap, 'phase' | 'layers' | 'readings' | 'ripeness' | 'acts' | 'series' | 'cameFrom' | 'wentTo'>> {
+  extends Open<
+    Omit<Heap, 'phase' | 'layers' | 'went' | 'readings' | 'ripeness' | 'acts' | 'series' | 'cameFrom' | 'wentTo'>
+  > {
   finished: boolean;
   /** Precision of the entry it began with, in ms. */
   begunWithin_ms: number;
   layers: readonly Layer[];
+  went: readonly Layer[];
   readonly readings: Told<'reading'>[];
   readonly ripeness: Told<'ripeness-tested'>[];
   readonly acts: HeapAct[];

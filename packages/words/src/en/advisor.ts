@@ -31,6 +31,7 @@ export const advisorEn = {
   'advisor.made.basis':
     'By mass as it was put in; of what is there now the shares are others, since stuff rots at different speeds.',
   'advisor.made.nothing': 'Nothing was written down of what went in.',
+  'advisor.made.gone': 'By mass as it was put in: so it was made up before it was taken.',
   'advisor.layer': '{stuff}, {ago}',
   'advisor.layer.raw': '{stuff} (raw), {ago}',
 

@@ -96,6 +96,10 @@ export const intervalEn = {
   'harvest.on': 'Harvest on',
   'harvest.rules': 'By each rule',
 
+  'interval.spread-wait':
+    'Spread on {bed} on {day} without a rule shown as met: harvest there from {touching} where the crop touches soil, from {clear} where it does not.',
+  'interval.spread-wait-on-top':
+    'Spread on {bed} on {day} without a rule shown as met and left on top: the wait counts from the day it is worked in, {touching, number} days where the crop touches soil, {clear, number} where it does not.',
   'day.told': '{date, number} {month} {year}',
   'day.month.01': 'January',
   'day.month.02': 'February',

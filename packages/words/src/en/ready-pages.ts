@@ -5,6 +5,7 @@ export const readyPagesEn = {
   'yieldPage.question': 'How much does {heap} come to?',
   'yieldPage.nothing':
     'Nobody wrote down what went into it. Say how large it was once built, and its volume will tell.',
+  'yieldPage.gone': 'Nothing of it is left. This is what it comes to by what went in:',
   'yieldPage.count': 'From {low} to {high}, as reckoned: count them as you dig.',
   'yieldPage.picture': 'What becomes of the heap that was built',
   'yieldPage.flow.built': 'Built: {amount}',

@@ -18,6 +18,7 @@ import { StuffPicture } from './StuffPicture.tsx';
 
 const Left = lazy(() => import('./Left.tsx'));
 const PlaceBroken = lazy(() => import('./PlaceBroken.tsx'));
+const Waits = lazy(() => import('./Waits.tsx'));
 const WhyCold = lazy(() => import('./WhyCold.tsx'));
 
 const dids = ['turned', 'watered', 'fed', 'covered', 'ready', 'spread', 'note'] as const;
@@ -96,6 +97,11 @@ export function HeapPage({ heap }: { readonly heap: Heap }): ReactNode {
         {report.safety.map((said) => (
           <p key={said.key}>{speaker.tell(said)}</p>
         ))}
+        {heap.wentTo.some(({ type }) => type === 'bed') && (
+          <Suspense>
+            <Waits heap={heap} holding={holding} />
+          </Suspense>
+        )}
         <p>
           <a className="word" href={to('heap', heap.id, 'safe')}>
             {speaker.say('app.heap.rules')}

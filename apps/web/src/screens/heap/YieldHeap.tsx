@@ -93,6 +93,7 @@ export default function YieldHeap({ heap }: { readonly heap: Heap }): ReactNode 
           : { text: speaker.say('yieldPage.act.ready'), href: to('heap', heap.id, 'ready') }
       }
     >
+      {heap.phase === 'gone' && found !== null && <p>{speaker.say('yieldPage.gone')}</p>}
       {found === null && <p className="answer">{speaker.say('yieldPage.nothing')}</p>}
       {found !== null && !found.ok && (
         <p className="answer" role="alert">
