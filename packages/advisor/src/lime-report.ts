@@ -51,8 +51,10 @@ function ashWords({ potash_kg, ash, salt }: LimeRate): readonly Saying[] {
   const potash = { potash: mass(potash_kg), range: ranged(potash_kg), pct: twoDigits(ash.potash_pctAsIs).likely };
   const mixed = plainPlaces(salt.mixed_dSPerM, 2);
   const top = plainPlaces(salt.onTop_dSPerM, 1);
+  const value = ash.equivalentTested ? [say('lime.value.tested', { pct: twoDigits(ash.equivalent_pct).likely })] : [];
+  if (ash.potash_pctAsIs.p90 === 0) return [...value, say('lime.potash.none')];
   return [
-    ...(ash.equivalentTested ? [say('lime.value.tested', { pct: twoDigits(ash.equivalent_pct).likely })] : []),
+    ...value,
     say(ash.potashTested ? 'lime.potash.tested' : 'lime.potash', potash),
     say('lime.salt', {
       mixed: mixed.likely,

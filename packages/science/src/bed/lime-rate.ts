@@ -42,7 +42,7 @@ export interface LimeRateInput extends TestedAsh {
 }
 
 export const limeVerdicts = ['none', 'test-first', 'give'] as const;
-export const limeNotes = ['ash-ceiling', 'ash-not-here', 'split', 'texture-guessed'] as const;
+export const limeNotes = ['ash-ceiling', 'ash-untested', 'ash-not-here', 'split', 'texture-guessed'] as const;
 
 /** Lime value and potassium (K₂O) of the ash, %; from low to high in print where nobody tested. */
 export interface AshFigures {
@@ -186,7 +186,9 @@ function run(input: LimeRateInput, { draws }: Needs): Outcome<LimeRate> {
     percent,
   );
   const all = limestone.map((kg, i) => (kg * PURE_PCT) / (equivalent[i] ?? Number.NaN));
-  const most = convert(ash.most_lbPer1000Ft2.high, 'lb', 'kg') / convert(1000, 'ft2', 'm2');
+  const ceiling = ashCeiling_kgPerM2();
+  // The ceiling is a range since ashes differ: the high end is for ash that was tested to be weak enough.
+  const most = input.equivalent_pct === undefined ? ceiling.low : ceiling.high;
   const capped = isAsh ? all.map((kg) => Math.min(most, kg)) : all;
   const lb = summarise(limestone).p50 / KG_PER_M2_PER_LB_PER_100FT2;
   const dressings = isAsh ? 1 : (parameters.split.find(({ above_lbPer100Ft2: above }) => lb > above)?.dressings ?? 1);
@@ -207,11 +209,12 @@ function run(input: LimeRateInput, { draws }: Needs): Outcome<LimeRate> {
         potashTested: (input.potash_pctAsIs ?? input.potassium_pctAsIs) !== undefined,
       },
       salt: ashSalt(capped, potash, draws),
-      ashCeiling_kgPerM2: { low: (most * ash.most_lbPer1000Ft2.low) / ash.most_lbPer1000Ft2.high, high: most },
+      ashCeiling_kgPerM2: ceiling,
     }),
     notes: [
       ...(barred ? (['ash-not-here'] as const) : []),
       ...(isAsh && summarise(all).p50 > most ? (['ash-ceiling'] as const) : []),
+      ...(isAsh && input.equivalent_pct === undefined && summarise(all).p90 > most ? (['ash-untested'] as const) : []),
       ...(dressings > 1 ? (['split'] as const) : []),
       ...(asked.by === 'chart' && input.texture === undefined ? (['texture-guessed'] as const) : []),
     ],
@@ -226,6 +229,12 @@ const PURE_PCT = 100;
 /** No ash is richer than pure potassium carbonate: 68 % K₂O, 56 % K. */
 const PUREST_POTASH_PCT = 68;
 const PUREST_POTASSIUM_PCT = 56;
+
+/** The most ash in a year, by the strength of the ash. */
+function ashCeiling_kgPerM2(): { readonly low: number; readonly high: number } {
+  const perM2 = (lb: number): number => convert(lb, 'lb', 'kg') / convert(1000, 'ft2', 'm2');
+  return { low: perM2(ash.most_lbPer1000Ft2.low), high: perM2(ash.most_lbPer1000Ft2.high) };
+}
 
 function verdictOf(pH: number | undefined, likely: number, barred: boolean): LimeRate['verdict'] {
   if (barred) return 'none';
@@ -245,7 +254,7 @@ export const limeRate: Calculation<LimeRateInput, LimeRate> = {
   id: 'lime-rate',
   title: 'Lime or ash for a bed',
   summary:
-    'From the pH of the soil and its texture, or from a lab’s buffer reading: how much ground limestone it wants to reach a pH, in how many dressings; or how much wood ash, whose lime value runs from 8 to 90 %, by its test where there is one, never above the yearly ceiling that boron and salt set, and how much saltier it makes the soil; none where the pH is 6.5 or more or for crops that like it sour. Without a pH it asks for a test.',
+    'From the pH of the soil and its texture, or from a lab’s buffer reading: how much ground limestone it wants to reach a pH, in how many dressings; or how much wood ash, whose lime value runs from 8 to 90 %, by its test where there is one, never above the yearly ceiling that boron and salt set (its low end where nobody tested the ash), and how much saltier it makes the soil; none where the pH is 6.5 or more or for crops that like it sour. Without a pH it asks for a test.',
   input: z
     .strictObject({
       pH: z.number().min(2).max(11).optional().meta({ description: 'Of the soil, in water.' }),

@@ -83,6 +83,7 @@ export const cliProblemsEn = {
     'There is no mix to build from yet. Mix first (loamwright mix straw=9buckets …), or give the amounts here.',
   'problem.no-such-aim':
     'The last mix has no answer for {path} {found}.{offers, plural, =0 { It has the one answer only.} other { It has: {wanted}.}}',
+  'problem.ash-only': '{path} goes with {wanted}: it is what a test found in wood ash.',
   'problem.aim-with-stuff': '{path} takes one of the answers of the last mix, so no amounts go with it.',
   'problem.mix-empty':
     'The last mix uses nothing, so there is nothing to build. Mix again with more to choose from, or give the amounts here.',

@@ -55,6 +55,9 @@ export function bedLime(options: BedLimeOptions, session: Session): Outcome<Answ
     !crops.ok
   )
     return bad(...allOf(pH, to, value, potash, potassium, texture, buffer, area, crops));
+  const ashAlone = (['potash', 'potassium'] as const).filter((id) => options[id] !== undefined && options.ash !== true);
+  if (ashAlone.length > 0)
+    return bad(...ashAlone.map((id) => ({ code: 'ash-only', path: `--${id}`, found: '', wanted: '--ash' })));
   const input = check<LimeRateInput>(limeRate.input, {
     stuff: options.ash === true ? 'wood-ash' : 'limestone',
     area_m2: area.value,
