@@ -127,6 +127,7 @@ export const budgetAdviceIds = [
   'leave-on-top',
   'compost-first',
   'compost-alone',
+  'phosphorus-stop',
   'phosphorus-builds',
   'nitrogen-only',
   'salts-wash',

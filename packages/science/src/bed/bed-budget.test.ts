@@ -266,3 +266,26 @@ describe('what can’t be', () => {
     expect(outcome.ok ? 'answered' : outcome.problems[0]?.code).toBe(code);
   });
 });
+
+describe('what a test of phosphorus forbids', () => {
+  const advised = (phosphorusClass: 'low' | 'excessive') => {
+    const found = bedBudget.run(
+      {
+        crops: [{ crop: 'leek', area_m2: 3 }],
+        put: [{ material: 'finished-compost', amount: { measure: 'barrow', count: 1 } }],
+        soilTest: { phosphorusClass },
+      },
+      { draws: createDraws() },
+    );
+    if (!found.ok) throw new RangeError(JSON.stringify(found.problems));
+    return found.value.advice;
+  };
+
+  // Utah State University's rule (usu-cnmp): none in the highest class; “put it on once, until a test says so” would ask a test that was made.
+  it('is said to be stopped, where else it is said to build up', () => {
+    expect(advised('excessive')).toContain('phosphorus-stop');
+    expect(advised('excessive')).not.toContain('phosphorus-builds');
+    expect(advised('low')).toContain('phosphorus-builds');
+    expect(advised('low')).not.toContain('phosphorus-stop');
+  });
+});

@@ -79,6 +79,7 @@ function run(input: BedBudgetInput, { draws }: { readonly draws: Draws }): Outco
     advice: adviceOf(facts, put.value, {
       deep_m,
       sandy: input.sandy === true,
+      phosphorusClass: input.soilTest?.phosphorusClass,
       alone_m: depthOf(
         put.value.filter(({ put: one }) => one?.dressed.kind.fresh === false),
         area_m2,

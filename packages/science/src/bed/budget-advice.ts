@@ -1,7 +1,10 @@
 import { shareOf, summarise } from '../estimate/index.ts';
 import { type BedBudget, type BudgetAdviceId, budgetAdviceIds } from './bed-budget-io.ts';
 import type { Supply } from './bed-supply.ts';
-import { budgetParameters } from './budget-parameters.ts';
+import { budgetParameters, type ClassId } from './budget-parameters.ts';
+
+/** Classes of a test on which nothing that brings phosphorus goes on. */
+const RICH: readonly (ClassId | undefined)[] = ['high', 'excessive'];
 
 type Facts = Pick<BedBudget, 'elements' | 'salts' | 'lime' | 'phosphorus_years' | 'lockUp' | 'untested'>;
 
@@ -11,6 +14,8 @@ interface Depths {
   /** Composts of all seasons. */
   readonly alone_m: Float64Array;
   readonly sandy: boolean;
+  /** By the soil test. */
+  readonly phosphorusClass: ClassId | undefined;
 }
 
 const parameters = budgetParameters;
@@ -20,7 +25,7 @@ const UNTESTED_ALL = 5;
 export function adviceOf(
   facts: Facts,
   put: readonly Supply[],
-  { deep_m, alone_m, sandy }: Depths,
+  { deep_m, alone_m, sandy, phosphorusClass }: Depths,
 ): readonly BudgetAdviceId[] {
   const now = put.filter(({ seasonsAgo }) => seasonsAgo === 0);
   const gives = summarise(deep_m).p50;
@@ -32,13 +37,15 @@ export function adviceOf(
     ({ put: one }) => one?.given.placed === 'mulched' || (one?.given.workedInAfter_days ?? 0) > 1,
   );
   const carbonOnTop = lockUp !== undefined && lockUp.most_gPerM2.p50 > 0 && !locking;
+  const isRich = RICH.includes(phosphorusClass);
   const fed = elements.phosphate.stands === 'over' || elements.phosphate.stands === 'enough';
   const told: Readonly<Record<BudgetAdviceId, boolean>> = {
     'lock-up': locking,
     'leave-on-top': locking || carbonOnTop,
     'compost-first': locking && manure.length > 0,
     'compost-alone': summarise(alone_m).p50 >= parameters.compostAlone_m.value,
-    'phosphorus-builds': (phosphorus_years?.p50 ?? 0) > parameters.phosphorusMany_years.value,
+    'phosphorus-stop': isRich && (phosphorus_years?.p50 ?? 0) > 0,
+    'phosphorus-builds': !isRich && (phosphorus_years?.p50 ?? 0) > parameters.phosphorusMany_years.value,
     'nitrogen-only': fed && elements.nitrogen.stands === 'short',
     'salts-wash': salts.under !== undefined && shareOf(salts.under) < parameters.surely_share.value && now.length > 0,
     'raw-manure': manure.length > 0,

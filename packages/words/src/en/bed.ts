@@ -102,6 +102,8 @@ export const bedEn = {
     'Leave such stuff on top as a mulch and don’t dig more of it in; part it where you sow, and keep what is over dry for the heap.',
   'budget.advice.compost-alone':
     'This bed is mostly compost. Test it before anything goes on: phosphorus, potassium and salts pile up in such beds. Fill it up with garden soil, not with more compost; if leaves pale, nitrogen alone may be wanted.',
+  'budget.advice.phosphorus-stop':
+    'The test says that phosphorus is too high already, and what was put on brings more: put on nothing more that holds it until a new test says so, and feed nitrogen alone.',
   'budget.advice.phosphorus-builds':
     'That is years of phosphorus in one go: put it on once, and then nothing that holds phosphorus until a test says so.',
   'budget.advice.nitrogen-only':
