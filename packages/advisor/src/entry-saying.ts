@@ -9,6 +9,7 @@ import { bayName, bedName, heapName, materialName, someOf } from './names.ts';
 import { quantitiesOf } from './own-stuff.ts';
 import { ripenessWords } from './ripe-kept.ts';
 import { area, bulk, liquid, mass, say, sayOf, temperature } from './saying.ts';
+import { soilTestedSaying } from './soil-told.ts';
 import { massAsTyped, stuffOf, typedAmount } from './typed.ts';
 
 type Teller<Id extends KindId> = (told: Told<Id>, holding: Holding) => Saying;
@@ -120,7 +121,7 @@ const tellers: { readonly [Id in KindId]: Teller<Id> } = {
     if (body.mass_kg === undefined) return say('advisor.book.harvested', places);
     return say('advisor.book.harvested-mass', { ...places, mass: mass(body.mass_kg) });
   },
-  'soil-tested': ({ subject }, holding) => say('advisor.book.soil-tested', { bed: bedName(holding, subject) }),
+  'soil-tested': ({ subject, body }, holding) => soilTestedSaying(body, bedName(holding, subject)),
   'ripeness-tested': ({ subject, body }, holding) =>
     say('ripe.book', { heap: heapName(holding, subject), what: ripenessWords(body.seen) }),
   'bean-tested': ({ entry, body }, holding) =>
