@@ -7,7 +7,7 @@ import {
   positiveQuantity,
   type Quantity,
 } from '../estimate/index.ts';
-import type { OwnSizes } from '../material/index.ts';
+import type { Bounds, OwnSizes } from '../material/index.ts';
 import { type Ingredient, ingredientSchema, ownSizesSchema } from '../mix/ingredient.ts';
 import { type ShelterId, shelterIds } from './yield-parameters.ts';
 
@@ -88,10 +88,10 @@ const LEAST_KG_PER_M3 = 100;
 const MOST_KG_PER_M3 = 2000;
 
 /** Beyond these lies a slip of the pen. */
-export const yieldBounds = {
+export const yieldBounds: { readonly volume_m3: Bounds; readonly density_kgPerM3AsIs: Bounds } = {
   volume_m3: { least: LEAST_M3, most: MOST_M3 },
   density_kgPerM3AsIs: { least: LEAST_KG_PER_M3, most: MOST_KG_PER_M3 },
-} as const;
+};
 
 const volume = (description: string): z.ZodType<number> => z.number().min(LEAST_M3).max(MOST_M3).meta({ description });
 
