@@ -66,7 +66,9 @@ describe('which check is worth a minute', () => {
   });
 
   it('asks for nothing that would not lift the chance by one in a hundred: straw alone is too dry and poor, whatever it weighs', () => {
-    const { ask, others } = found({ ingredients: [{ material: 'straw', amount: { measure: 'straw-bale', count: 2 } }] });
+    const { ask, others } = found({
+      ingredients: [{ material: 'straw', amount: { measure: 'straw-bale', count: 2 } }],
+    });
     expect(ask).toEqual([]);
     expect(others.length).toBeGreaterThan(0);
   });
