@@ -164,7 +164,7 @@ export function nearExample(example: unknown, whole: Schema, name = ''): fc.Arbi
     return near(
       fc.oneof(
         fc.constant(example),
-        times.map((by) => clamp(example * by, schema)),
+        times.map((by) => clamp(schema.type === 'integer' ? Math.round(example * by) : example * by, schema)),
       ),
     );
   }

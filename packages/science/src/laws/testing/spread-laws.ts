@@ -194,16 +194,19 @@ export const spreadLaws: Readonly<Record<string, LawsOf>> = {
     }),
     others: [
       law(soilWater, {
-        says: 'a layer cut in two holds what it held, and a stony one never more',
+        says: 'a layer of known organic matter cut in two holds what it held, and a stony one never more',
         cases: fc.record({
           thickness_m: fc.double({ min: 0.1, max: 2, noNaN: true }),
           texture: fc.constantFrom('sand' as const, 'loam' as const, 'clay' as const),
         }),
-        inputs: ({ thickness_m, texture }) => [
-          { layers: [{ thickness_m, texture }] },
-          { layers: [0, 1].map(() => ({ thickness_m: thickness_m / 2, texture })) },
-          { layers: [{ thickness_m, texture, stones_pctVolume: 20 }] },
-        ],
+        inputs: ({ thickness_m, texture }) => {
+          const soil = { texture, organicMatter_pctDry: 2 };
+          return [
+            { layers: [{ ...soil, thickness_m }] },
+            { layers: [0, 1].map(() => ({ ...soil, thickness_m: thickness_m / 2 })) },
+            { layers: [{ ...soil, thickness_m, stones_pctVolume: 20 }] },
+          ];
+        },
         expects: ([whole, halves, stony]) => {
           expect(halves?.available_mm.p50).toBeCloseTo(whole?.available_mm.p50 ?? Number.NaN, 6);
           expectNoLess(whole?.available_mm.p50 ?? Number.NaN, stony?.available_mm.p50 ?? Number.NaN, 'water');
