@@ -1,0 +1,125 @@
+import { layOver, looseVolume_m3, type Turn, turnHeap, type Watering, waterHeap } from './acts.ts';
+import { advance, createWorkspace, type Pace, type Workspace } from './advance.ts';
+import { buildHeap } from './build.ts';
+import { emptyLedger } from './ledger.ts';
+import { DAY_S, HOUR_S, type Traits } from './parameters.ts';
+import { cutShells, type HeapShape, outlineOf, type Shells, withVolume } from './shape.ts';
+import type { HeapState } from './state.ts';
+import type { Stuff } from './stuff.ts';
+import type { Standing, WeatherAt } from './surroundings.ts';
+
+/** Something done to a heap during a run. */
+export type HeapAct = { readonly at_day: number } & (
+  | {
+      readonly act: 'turn';
+      readonly care: Turn['care'];
+      readonly insideOut: boolean;
+      readonly into?: HeapShape | undefined;
+    }
+  | { readonly act: 'water'; readonly water_L: number; readonly where: Watering['where'] }
+  | { readonly act: 'add'; readonly stuff: Stuff; readonly mixed: boolean }
+  | { readonly act: 'stand'; readonly standing: Standing }
+);
+
+/** A heap, where it stands, and what is done to it. */
+export interface HeapRun {
+  /** Its form when it is built: a box's width and depth hold, its height follows from the volume. */
+  readonly shape: HeapShape;
+  readonly stuff: Stuff;
+  readonly traits: Traits;
+  readonly standing: Standing;
+  readonly weatherAt: WeatherAt;
+  /** In any order. */
+  readonly acts: readonly HeapAct[];
+  readonly days: number;
+  readonly shellCount: number;
+  readonly pace: Pace;
+}
+
+/** A heap at a moment of its run. */
+export interface Moment {
+  readonly time_day: number;
+  readonly state: HeapState;
+  readonly shells: Shells;
+  readonly ledger: Float64Array;
+}
+
+/** The step and the closeness that do for a grower's questions: see `docs/models/heap-twin.md`. */
+export const USUAL_PACE: Pace = { step_s: HOUR_S, within_K: 1 };
+/** Shells that do for them. */
+export const USUAL_SHELLS = 8;
+
+/**
+ * Runs a heap through its days and shows it as often as asked, at the start and the end too. The moment shown is the
+ * run's own: read it, keep nothing of it.
+ * @returns the last moment.
+ */
+export function runHeap(run: HeapRun, every_s: number, show: (moment: Moment) => void): Moment {
+  const work = createWorkspace(run.shellCount);
+  const end_s = run.days * DAY_S;
+  const acts = [...run.acts].sort((a, b) => a.at_day - b.at_day);
+  let shape = withVolume(run.shape, run.stuff.volume_m3);
+  let moment: Moment = {
+    time_day: 0,
+    shells: cutShells(outlineOf(shape), run.shellCount),
+    state: buildHeap(run.stuff, cutShells(outlineOf(shape), run.shellCount)),
+    ledger: emptyLedger(),
+  };
+  let { standing } = run;
+  let next = 0;
+  const doDue = (now_s: number): void => {
+    for (let due = acts[next]; due !== undefined && due.at_day * DAY_S <= now_s; due = acts[++next]) {
+      if (due.act === 'stand') standing = due.standing;
+      else ({ moment, shape } = doAct(due, moment, shape, run, work));
+    }
+  };
+  doDue(0);
+  show(moment);
+  for (let now_s = 0; now_s < end_s; ) {
+    const due_s = (acts[next]?.at_day ?? Number.POSITIVE_INFINITY) * DAY_S;
+    const shown_s = (Math.floor(now_s / every_s + 1e-9) + 1) * every_s;
+    const to_s = Math.min(due_s, shown_s, end_s);
+    const heap = { shells: moment.shells, standing, traits: run.traits };
+    advance(heap, moment.state, moment.ledger, run.weatherAt, { from_s: now_s, to_s }, run.pace, work);
+    now_s = to_s;
+    moment = { ...moment, time_day: now_s / DAY_S };
+    doDue(now_s);
+    if (now_s === shown_s || now_s === end_s) show(moment);
+  }
+  return moment;
+}
+
+function doAct(
+  act: Exclude<HeapAct, { readonly act: 'stand' }>,
+  moment: Moment,
+  shape: HeapShape,
+  run: HeapRun,
+  { weather }: Workspace,
+): { readonly moment: Moment; readonly shape: HeapShape } {
+  run.weatherAt(moment.time_day * DAY_S, weather);
+  const { ledger } = moment;
+  switch (act.act) {
+    case 'water':
+      waterHeap(
+        moment.state,
+        { water_kg: act.water_L, temp_degC: Math.max(0, weather.temp_degC), where: act.where },
+        ledger,
+      );
+      return { moment, shape };
+    case 'turn':
+      return turned(moment, act.into ?? shape, { ...act, air_degC: weather.temp_degC }, run.shellCount);
+    case 'add': {
+      const bigger = withVolume(shape, looseVolume_m3(moment.state) + act.stuff.volume_m3);
+      const shells = cutShells(outlineOf(bigger), run.shellCount);
+      const laid = { ...moment, shells, state: layOver(moment.state, act.stuff, shells, ledger) };
+      if (!act.mixed) return { moment: laid, shape: bigger };
+      return turned(laid, bigger, { care: 'thorough', insideOut: false, air_degC: weather.temp_degC }, run.shellCount);
+    }
+  }
+}
+
+function turned(moment: Moment, into: HeapShape, turn: Turn, shellCount: number): { moment: Moment; shape: HeapShape } {
+  const shape = withVolume(into, looseVolume_m3(moment.state));
+  const shells = cutShells(outlineOf(shape), shellCount);
+  return { moment: { ...moment, shells, state: turnHeap(moment.state, shells, turn, moment.ledger) }, shape };
+}
