@@ -1,0 +1,47 @@
+// Integrates the heap model by SciPy as well: `node scripts/second-method/run.mjs` writes the golden figures anew.
+// Needs python3 with NumPy and SciPy (Debian: python3-scipy); LOAMWRIGHT_PYTHON names another interpreter.
+import { execFileSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+
+const here = dirname(fileURLToPath(import.meta.url));
+const root = join(here, '..', '..');
+const golden = join(root, 'packages/science/src/heap-twin/testing/second-method.json');
+
+const { outputFiles } = await build({
+  entryPoints: [join(root, 'packages/science/src/heap-twin/testing/problems.ts')],
+  bundle: true,
+  write: false,
+  format: 'esm',
+  platform: 'node',
+});
+const [bundle] = outputFiles;
+if (bundle === undefined) throw new Error('nothing was bundled');
+const code = Buffer.from(bundle.contents).toString('base64');
+const { problems, written } = await import(`data:text/javascript;base64,${code}`);
+writeFileSync(join(here, 'heap.problems.json'), JSON.stringify(problems.map(written)));
+
+const python = process.env['LOAMWRIGHT_PYTHON'] ?? 'python3';
+/** @typedef {Record<string, number[]>} Shown */
+/** @type {{ name: string, runs: { method: string, rtol: number, shown: Shown[] }[] }[]} */
+const found = JSON.parse(
+  execFileSync(python, [join(here, 'heap.py'), 'golden'], {
+    maxBuffer: 2 ** 28,
+    stdio: ['ignore', 'pipe', 'inherit'],
+  }).toString(),
+);
+/** @param {number} value */
+const rounded = (value) => Number(value.toPrecision(9));
+const kept = found.map(({ name, runs }) => ({
+  name,
+  runs: runs.map(({ method, rtol, shown }) => ({
+    method,
+    rtol,
+    shown: shown.map((moment) =>
+      Object.fromEntries(Object.entries(moment).map(([key, values]) => [key, values.map(rounded)])),
+    ),
+  })),
+}));
+writeFileSync(golden, `${JSON.stringify(kept, null, 1)}\n`);
