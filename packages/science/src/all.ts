@@ -4,6 +4,7 @@ import type { ListedCalculation } from './catalogue/index.ts';
 import { clauseCalculations } from './clauses/index.ts';
 import { curingCalculations } from './curing/index.ts';
 import { heapCalculations } from './heap/index.ts';
+import { heapTwinCalculations } from './heap-twin/index.ts';
 import { inputCalculations } from './inputs/index.ts';
 import { intervalCalculations } from './interval/index.ts';
 import { materialCalculations } from './material/index.ts';
@@ -19,6 +20,7 @@ export const catalogue: readonly ListedCalculation[] = [
   ...measureNextCalculations,
   ...pailCalculations,
   ...heapCalculations,
+  ...heapTwinCalculations,
   ...blendCalculations,
   ...inputCalculations,
   ...intervalCalculations,

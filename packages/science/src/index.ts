@@ -9,6 +9,7 @@ export * from './clauses/index.ts';
 export * from './curing/index.ts';
 export * from './estimate/index.ts';
 export * from './heap/index.ts';
+export * from './heap-twin/index.ts';
 export * from './inputs/index.ts';
 export * from './interval/index.ts';
 export * from './material/index.ts';

@@ -1,0 +1,29 @@
+import { type ListedCalculation, listed } from '../catalogue/index.ts';
+import { ammoniaSplit } from './ammonia-split.ts';
+import { heapRun } from './heap-run.ts';
+import { heapSize } from './heap-size.ts';
+import { heatBalance } from './heat-balance.ts';
+import { oxygenInHeap } from './oxygen-in-heap.ts';
+
+export { type Course, type HeapRunAnswer, type HeapRunNote, heapRun } from './heap-run.ts';
+export type { HeapRunInput, ToldAct } from './heap-run-input.ts';
+export { type HeapSize, type HeapSizeInput, heapSize } from './heap-size.ts';
+export type { HeapShape } from './shape.ts';
+export {
+  type HeapCoverId,
+  type HeapShelterId,
+  type HeapWallId,
+  heapCoverIds,
+  heapWallIds,
+  type NamedStanding,
+} from './standings.ts';
+export type { ToldReading, ToldWeather } from './weather-input.ts';
+
+/** What the catalogue holds of the physical model of a heap. */
+export const heapTwinCalculations: readonly ListedCalculation[] = [
+  listed(heapRun),
+  listed(heapSize),
+  listed(heatBalance),
+  listed(oxygenInHeap),
+  listed(ammoniaSplit),
+];
