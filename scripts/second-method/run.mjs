@@ -1,7 +1,8 @@
 // Integrates the heap model by SciPy as well: `node scripts/second-method/run.mjs` writes the golden figures anew.
 // Needs python3 with NumPy and SciPy (Debian: python3-scipy); LOAMWRIGHT_PYTHON names another interpreter.
 import { execFileSync } from 'node:child_process';
-import { writeFileSync } from 'node:fs';
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -10,18 +11,15 @@ const here = dirname(fileURLToPath(import.meta.url));
 const root = join(here, '..', '..');
 const golden = join(root, 'packages/science/src/heap-twin/testing/second-method.json');
 
-const { outputFiles } = await build({
-  entryPoints: [join(root, 'packages/science/src/heap-twin/testing/problems.ts')],
+const bundle = join(mkdtempSync(join(tmpdir(), 'loamwright-heap-')), 'problems.mjs');
+await build({
+  entryPoints: [join(here, 'problems.ts')],
   bundle: true,
-  write: false,
+  outfile: bundle,
   format: 'esm',
   platform: 'node',
 });
-const [bundle] = outputFiles;
-if (bundle === undefined) throw new Error('nothing was bundled');
-const code = Buffer.from(bundle.contents).toString('base64');
-const { problems, written } = await import(`data:text/javascript;base64,${code}`);
-writeFileSync(join(here, 'heap.problems.json'), JSON.stringify(problems.map(written)));
+writeFileSync(join(here, 'heap.problems.json'), execFileSync(process.execPath, [bundle], { maxBuffer: 2 ** 28 }));
 
 const python = process.env['LOAMWRIGHT_PYTHON'] ?? 'python3';
 /** @typedef {Record<string, number[]>} Shown */

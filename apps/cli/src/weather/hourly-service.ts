@@ -95,7 +95,7 @@ function parsed(text: string): unknown {
 }
 
 /** The answer as readings, short gaps bridged. */
-export function readAnswer(text: string, { from, to }: WeatherWanted): Outcome<HourlyWeather> {
+function readAnswer(text: string, { from, to }: WeatherWanted): Outcome<HourlyWeather> {
   const read = answerSchema.safeParse(parsed(text));
   if (!read.success) {
     const path = read.error.issues[0]?.path.join('.') ?? '';

@@ -3,6 +3,7 @@ import { findDraught, type Setting } from './draught.ts';
 import type { Fields } from './fields.ts';
 import { DRAINING_perS, held_kg, lookInside } from './inside.ts';
 import { LINE } from './ledger.ts';
+import { humidity_kgPerKg, vapour_kgPerM3 } from './moist-air.ts';
 import { balanceOxygen, FRESH_OXYGEN_kgPerKg } from './oxygen.ts';
 import { DAY_S, type Traits, twinParameters } from './parameters.ts';
 import type { Rates } from './rates.ts';
@@ -85,7 +86,7 @@ function holdVapourBack(fields: Fields, state: HeapState, contact_share: number,
     const beyond_Pa = i === last ? 0 : (vapour_Pa[i + 1] as number);
     const innerRisen = i === 0 ? 0 : (fields.risen_kgPerS[i - 1] as number);
     const innerFace = i === 0 ? 0 : (fields.vapourFace_m3PerS[i - 1] as number);
-    const perPa = 1 / (461.5 * ((fields.temp_degC[i] as number) + 273.15));
+    const perPa = vapour_kgPerM3(fields.temp_degC[i] as number, 1);
     const net_kgPerS =
       (fields.through_kgPerS[i] as number) * here -
       (fields.drawn_kgPerS[i] as number) * beyond -
@@ -200,8 +201,8 @@ function carry(plumeContact_share: number, weather: Weather, fields: Fields, rat
   const count = fields.temp_degC.length;
   const last = count - 1;
   const { energy_J: energy_W, water_kg: water_kgPerS, flows } = rates;
-  const outsideHumidity = (0.622 * weather.vapour_Pa) / (PRESSURE_Pa - weather.vapour_Pa);
-  const outsideVapour_kgPerM3 = weather.vapour_Pa / (461.5 * (weather.temp_degC + 273.15));
+  const outsideHumidity = humidity_kgPerKg(weather.vapour_Pa, PRESSURE_Pa);
+  const outsideVapour_kgPerM3 = vapour_kgPerM3(weather.temp_degC, weather.vapour_Pa);
   const outsideAir_JPerKg = AIR_JPerKgK * weather.temp_degC + outsideHumidity * vapourHeat_JPerKg(weather.temp_degC);
   let innerRisen_kgPerS = 0;
   let innerHumidity = 0;
@@ -232,11 +233,11 @@ function carry(plumeContact_share: number, weather: Weather, fields: Fields, rat
     innerAir_JPerKg = air_JPerKg;
 
     // Through the face outwards: heat, and vapour with its heat.
-    const vapour_kgPerM3 = (fields.vapour_Pa[i] as number) / (461.5 * (temp_degC + 273.15));
-    const nextVapour_kgPerM3 = surface
+    const here_kgPerM3 = vapour_kgPerM3(temp_degC, fields.vapour_Pa[i] as number);
+    const next_kgPerM3 = surface
       ? outsideVapour_kgPerM3
-      : (fields.vapour_Pa[i + 1] as number) / (461.5 * (nextTemp_degC + 273.15));
-    const vapour_kgPerS = (fields.vapourFace_m3PerS[i] as number) * (vapour_kgPerM3 - nextVapour_kgPerM3);
+      : vapour_kgPerM3(nextTemp_degC, fields.vapour_Pa[i + 1] as number);
+    const vapour_kgPerS = (fields.vapourFace_m3PerS[i] as number) * (here_kgPerM3 - next_kgPerM3);
     const vapour_W = vapour_kgPerS * vapourHeat_JPerKg(vapour_kgPerS > 0 ? temp_degC : nextTemp_degC);
     const heat_W = (fields.heatFace_WPerK[i] as number) * (temp_degC - nextTemp_degC);
     energy_W[i] = (energy_W[i] as number) - heat_W - vapour_W;

@@ -1,6 +1,13 @@
 import { placeOf, saturationAt_Pa } from './air-table.ts';
 import type { Fields } from './fields.ts';
-import { dryAir_kgPerM3, humidAir_kgPerM3, humidity_kgPerKg, ZERO_CELSIUS_K } from './moist-air.ts';
+import {
+  dryAir_kgPerM3,
+  humidAir_kgPerM3,
+  humidity_kgPerKg,
+  saturationSteepness_perK,
+  WATER_TO_AIR,
+  ZERO_CELSIUS_K,
+} from './moist-air.ts';
 import { type Traits, twinParameters } from './parameters.ts';
 import type { Shells } from './shape.ts';
 import type { HeapState } from './state.ts';
@@ -74,7 +81,7 @@ export function findDraught(
     fields.vapour_Pa[i] = vapour_Pa;
     fields.vapourSlope_PaPerK[i] = vapour_Pa * steepness;
     fields.humidity_kgPerKg[i] = humidity;
-    fields.humiditySlope_perK[i] = humidity * steepness * (1 + humidity / 0.622);
+    fields.humiditySlope_perK[i] = humidity * steepness * (1 + humidity / WATER_TO_AIR);
     fields.dryAir_kgPerM3[i] = dryAir_kgPerM3(temp_degC, vapour_Pa, PRESSURE_Pa);
 
     const lift_PaPerM = Math.max(
@@ -117,12 +124,6 @@ export function findDraught(
 function relativeDiffusivity(temp_K: number): number {
   const ratio = temp_K / TWENTY_K;
   return ratio * ratio;
-}
-
-/** How steeply the saturation pressure rises, as a share of itself, 1/K: the derivative of Buck's exponent. */
-function saturationSteepness_perK(temp_degC: number): number {
-  const below = 257.14 + temp_degC;
-  return ((18.678 - temp_degC / 117.25) * below - (18.678 - temp_degC / 234.5) * temp_degC) / (below * below);
 }
 
 interface Scales {

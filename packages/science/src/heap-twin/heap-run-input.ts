@@ -8,7 +8,7 @@ const side = z.number().min(0.05).max(30);
 const length = z.number().min(0.05).max(200);
 
 /** The outline of a heap; what its volume asks of height is worked out. */
-export const heapShapeSchema: z.ZodType<HeapShape> = z.discriminatedUnion('form', [
+const heapShapeSchema: z.ZodType<HeapShape> = z.discriminatedUnion('form', [
   z.strictObject({ form: z.literal('box'), width_m: side, depth_m: side, height_m: side }),
   z.strictObject({ form: z.literal('dome'), diameter_m: side, height_m: side }),
   z.strictObject({ form: z.literal('cone'), diameter_m: side, height_m: side }),
@@ -69,7 +69,7 @@ const LEAST_MEMBERS = 8;
 const MOST_MEMBERS = 256;
 const MOST_ACTS = 120;
 
-export const heapRunShape: Readonly<Record<string, z.ZodType>> = {
+const heapRunShape: Readonly<Record<string, z.ZodType>> = {
   ...mixShape,
   ...namedStandingShape,
   shape: heapShapeSchema.optional(),

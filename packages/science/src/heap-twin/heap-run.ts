@@ -18,13 +18,13 @@ import { type HeapRunInput, heapRunInputSchema, type ToldAct } from './heap-run-
 import { LINE } from './ledger.ts';
 import { publishedNitrogenLoss } from './nitrogen-loss.ts';
 import { DAY_S, HOUR_S, twinParameters } from './parameters.ts';
-import { wholeOf } from './probe.ts';
 import { type HeapAct, type HeapRun, type Moment, runHeap, USUAL_PACE, USUAL_SHELLS } from './run.ts';
 import type { HeapShape } from './shape.ts';
 import { standingOf } from './standings.ts';
 import { shellTemperature_degC } from './state.ts';
 import { noWeather } from './surroundings.ts';
 import { weatherOf } from './weather-input.ts';
+import { wholeOf } from './whole.ts';
 
 /** What to bear in mind of a run; the message `twin.note.ID`. */
 export const heapRunNotes = [
@@ -236,7 +236,7 @@ function middleOf(all: readonly Followed[]): Followed {
 }
 
 /** Runs every member of a heap. The problems of an added mix come back with its place. */
-export function followAll(input: HeapRunInput, draws: Draws): Outcome<readonly Followed[]> {
+function followAll(input: HeapRunInput, draws: Draws): Outcome<readonly Followed[]> {
   const count = input.members ?? USUAL_MEMBERS;
   const weatherAt = weatherOf(input.weather);
   const now = noWeather();

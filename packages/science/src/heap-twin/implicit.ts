@@ -1,5 +1,5 @@
 import type { Fields } from './fields.ts';
-import { evaporation_JPerKg, ZERO_CELSIUS_K } from './moist-air.ts';
+import { evaporation_JPerKg, vapour_kgPerM3 } from './moist-air.ts';
 import { twinParameters } from './parameters.ts';
 import type { Rates } from './rates.ts';
 import type { Rows } from './tridiagonal.ts';
@@ -9,7 +9,6 @@ const ORGANIC_JPerKgK = twinParameters.organicHeat_JPerKgK.typical;
 const AIR_JPerKgK = twinParameters.airHeat_JPerKgK.value;
 const VAPOUR_JPerKg = twinParameters.vapourAtZero_JPerKg.value;
 const VAPOUR_JPerKgK = twinParameters.vapourHeat_JPerKgK.value;
-const VAPOUR_GAS_JPerKgK = 461.5;
 
 /** What transport would change if each shell were a little warmer. */
 export interface Corrections {
@@ -37,9 +36,7 @@ export function noCorrections(shells: number): Corrections {
 
 /** Rise of the vapour in a cubic metre for 1 K, kg/(m³ K). */
 function vapourRise(fields: Fields, i: number): number {
-  return (
-    (fields.vapourSlope_PaPerK[i] as number) / (VAPOUR_GAS_JPerKgK * ((fields.temp_degC[i] as number) + ZERO_CELSIUS_K))
-  );
+  return vapour_kgPerM3(fields.temp_degC[i] as number, fields.vapourSlope_PaPerK[i] as number);
 }
 
 /**

@@ -29,7 +29,7 @@ function openness(air_share: number): number {
 }
 
 /** Solids of a shell, m³. */
-export function solids_m3(volatile_kg: number, mineral_kg: number): number {
+function solids_m3(volatile_kg: number, mineral_kg: number): number {
   return volatile_kg / ORGANIC_kgPerM3 + mineral_kg / ASH_kgPerM3;
 }
 

@@ -6,7 +6,7 @@ export const ZERO_CELSIUS_K = 273.15;
 /** Gas constant of dry air, J/(kg K). */
 const DRY_AIR_JPerKgK = 287.05;
 /** Molar mass of water over that of dry air. */
-const WATER_TO_AIR = 0.622;
+export const WATER_TO_AIR: number = 0.622;
 /** Gas constant of water vapour, J/(kg K). */
 const VAPOUR_JPerKgK = 461.5;
 /** However near boiling, so much of the pressure is left to the air, or a ratio to it has no bound. */
@@ -18,6 +18,12 @@ const LEAST_AIR_SHARE = 0.02;
  */
 export function saturation_Pa(temp_degC: number): number {
   return 611.21 * Math.exp(((18.678 - temp_degC / 234.5) * temp_degC) / (257.14 + temp_degC));
+}
+
+/** How steeply that pressure rises, as a share of itself, 1/K: the derivative of Buck's exponent. */
+export function saturationSteepness_perK(temp_degC: number): number {
+  const below = 257.14 + temp_degC;
+  return ((18.678 - (2 * temp_degC) / 234.5) * below - (18.678 - temp_degC / 234.5) * temp_degC) / (below * below);
 }
 
 /** Heat to evaporate water, J/kg: 2501 − 2.40 T kJ/kg, within 1 kJ/kg of the steam table from 5 to 80 °C. */

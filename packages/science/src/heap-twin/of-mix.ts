@@ -28,12 +28,12 @@ function startOf({ published }: Weighed): Start {
 }
 
 /** Share of the volatile matter that rots fast, of that which rots in one composting. */
-export function fastOfRotting_share(rotting_share: number, isPaper: boolean): number {
+function fastOfRotting_share(rotting_share: number, isPaper: boolean): number {
   return isPaper ? SPLITS.fastOfPaper : SPLITS.fastAtNone + SPLITS.fastRises * rotting_share;
 }
 
 /** The pools of one ingredient, as shares of its volatile matter. */
-export interface PoolShares {
+interface PoolShares {
   readonly fast: number;
   readonly hemicellulose: number;
   readonly cellulose: number;
@@ -42,7 +42,7 @@ export interface PoolShares {
 }
 
 /** Parts volatile matter by how much of it rots in one composting. */
-export function poolsOf(rotting_share: number, isPaper: boolean, fastShare_ratio = 1): PoolShares {
+function poolsOf(rotting_share: number, isPaper: boolean, fastShare_ratio = 1): PoolShares {
   const rotting = Math.min(1, Math.max(0, rotting_share));
   const fast = Math.min(rotting, fastShare_ratio * rotting * fastOfRotting_share(rotting, isPaper));
   const slow = rotting - fast;

@@ -1,5 +1,4 @@
 import table from '@loamwright/reference/heap-twin.json' with { type: 'json' };
-import type { CardinalTemperatures } from './response.ts';
 
 /** Every figure of the heap model, with its source: `reference/heap-twin.json`. */
 export const twinParameters: typeof table = table;
@@ -42,6 +41,13 @@ export type Figures = Readonly<Record<UncertainId, number>>;
 export function typicalFigures(): Figures {
   const typical = uncertainIds.map((id) => [id, table[id].typical] as const);
   return Object.fromEntries(typical) as unknown as Figures;
+}
+
+/** The three temperatures of a cardinal curve, °C: none below the first and above the last, most at the middle one. */
+export interface CardinalTemperatures {
+  readonly coldest_degC: number;
+  readonly best_degC: number;
+  readonly hottest_degC: number;
 }
 
 /** The figures of one heap, ready for the reckoning: SI, and what follows from several of them. */

@@ -1,11 +1,4 @@
-import { twinParameters } from './parameters.ts';
-
-/** The three temperatures of a cardinal curve, °C: none below the first and above the last, most at the middle one. */
-export interface CardinalTemperatures {
-  readonly coldest_degC: number;
-  readonly best_degC: number;
-  readonly hottest_degC: number;
-}
+import { type CardinalTemperatures, twinParameters } from './parameters.ts';
 
 /**
  * Rate at a temperature over the best rate, 0 to 1; 0 outside the outer two temperatures.
@@ -63,7 +56,7 @@ export function atOxygen(oxygen_share: number, half_share: number): number {
 }
 
 /** 0 below `from`, 1 above `to`, a smooth cubic between. */
-export function smoothStep(value: number, from: number, to: number): number {
+function smoothStep(value: number, from: number, to: number): number {
   const t = Math.min(1, Math.max(0, (value - from) / (to - from)));
   return t * t * (3 - 2 * t);
 }

@@ -1,4 +1,4 @@
-import { emptyLedger, LINE } from '../ledger.ts';
+import { LINE } from '../ledger.ts';
 import { traitsOf, typicalFigures } from '../parameters.ts';
 import { type HeapRun, type Moment, runHeap } from '../run.ts';
 import { shellTemperature_degC } from '../state.ts';
@@ -115,6 +115,3 @@ export function temperatures_degC({ state }: Pick<Moment, 'state'>): readonly nu
 export function lineOf(ledger: Float64Array, id: keyof typeof LINE): number {
   return ledger[LINE[id]] ?? Number.NaN;
 }
-
-/** A ledger in which nothing is written. */
-export const blank = emptyLedger();

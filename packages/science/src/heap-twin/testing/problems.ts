@@ -1,8 +1,5 @@
-import { buildHeap } from '../build.ts';
 import { traitsOf, typicalFigures } from '../parameters.ts';
 import type { HeapRun } from '../run.ts';
-import { cutShells, outlineOf, withVolume } from '../shape.ts';
-import { noWeather } from '../surroundings.ts';
 import { constantWeather } from '../weather.ts';
 import { inTheOpen, runLike, stillAir, stuffLike } from './heaps.ts';
 
@@ -76,28 +73,3 @@ export const problems: readonly Problem[] = [
     shown_day: [5, 10, 20, 40],
   },
 ];
-
-/** A problem as plain numbers, for the other program. */
-export function written({ name, run, shown_day }: Problem): unknown {
-  const shells = cutShells(outlineOf(withVolume(run.shape, run.stuff.volume_m3)), run.shellCount);
-  const weather = noWeather();
-  run.weatherAt(0, weather);
-  const state = Object.fromEntries(
-    Object.entries(buildHeap(run.stuff, shells)).flatMap(([key, held]) =>
-      held instanceof Float64Array && key !== 'flat' ? [[key, Array.from(held)]] : [],
-    ),
-  );
-  const cut = Object.fromEntries(
-    Object.entries(shells).map(([key, part]) => [key, part instanceof Float64Array ? Array.from(part) : part]),
-  );
-  return {
-    name,
-    shells: cut,
-    traits: run.traits,
-    standing: run.standing,
-    weather,
-    state,
-    days: shown_day.at(-1),
-    shown_day,
-  };
-}

@@ -1,17 +1,4 @@
-import type { Shells } from './shape.ts';
-import { type HeapState, shellTemperature_degC, shellVolatile_kg } from './state.ts';
-
-/** What a long thermometer reads, °C, at a place between the core (0) and the surface (1): a straight line between shells. */
-export function probe_degC(state: HeapState, { middle, count }: Shells, place: number): number {
-  const at = place * count - 0.5;
-  const below = Math.min(count - 1, Math.max(0, Math.floor(at)));
-  const above = Math.min(count - 1, below + 1);
-  const low_degC = shellTemperature_degC(state, below);
-  if (above === below || at <= 0) return low_degC;
-  const from = middle[below] as number;
-  const to = middle[above] as number;
-  return low_degC + ((place - from) / (to - from)) * (shellTemperature_degC(state, above) - low_degC);
-}
+import { type HeapState, shellVolatile_kg } from './state.ts';
 
 const total = (values: Float64Array): number => values.reduce((sum, value) => sum + value, 0);
 
