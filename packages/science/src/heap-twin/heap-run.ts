@@ -302,7 +302,16 @@ function readActs(
   return good(acts);
 }
 
+/** The most days of shells of heaps that are run at once: a year and a bit of the usual, some seconds of reckoning. */
+const MOST_SHELL_DAYS = 400 * USUAL_SHELLS * USUAL_MEMBERS;
+
 function run(input: HeapRunInput, { draws }: Needs): Outcome<HeapRunAnswer> {
+  const perMember = (input.days ?? USUAL_DAYS) * (input.shells ?? USUAL_SHELLS);
+  const members = input.members ?? USUAL_MEMBERS;
+  if (members * perMember > MOST_SHELL_DAYS) {
+    const wanted = `<= ${Math.floor(MOST_SHELL_DAYS / perMember)}`;
+    return bad({ code: 'out-of-bounds', path: 'members', found: String(members), wanted });
+  }
   const late = (input.acts ?? []).findIndex(({ at_day }) => at_day > (input.days ?? USUAL_DAYS));
   if (late >= 0) {
     const found = String(input.acts?.[late]?.at_day);
