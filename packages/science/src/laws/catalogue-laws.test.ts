@@ -27,9 +27,9 @@ function placesOf(problems: readonly Problem[]): readonly string[] {
   return problems.map(({ code, path }) => `${code} at ${path}`).sort();
 }
 
-/** Inputs tried of each kind; a solver takes its time. */
+/** Inputs tried of each kind; a solver and the physical model take their time. */
 const RUNS = 150;
-const RUNS_OF_A_SOLVER = 15;
+const runsOfTheSlow: Readonly<Record<string, number>> = { 'mix-solve': 15, 'heap-run': 15, 'heap-size': 6 };
 /** A person waits no longer, on the slowest machine; a loop without end shows itself so. */
 const LONGEST_MS = 10_000;
 
@@ -56,7 +56,7 @@ describe.each(
 describe.each(catalogue.map((calculation) => [calculation.id, calculation] as const))('%s', (id, calculation) => {
   const schema = calculation.inputSchema() as Schema;
   const answers = z.fromJSONSchema(calculation.outputSchema() as Parameters<typeof z.fromJSONSchema>[0]);
-  const numRuns = id === 'mix-solve' ? RUNS_OF_A_SOLVER : RUNS;
+  const numRuns = runsOfTheSlow[id] ?? RUNS;
 
   function isSound(input: unknown): boolean {
     const begun = performance.now();
@@ -85,7 +85,8 @@ describe.each(catalogue.map((calculation) => [calculation.id, calculation] as co
       }),
       { seed: 41, numRuns },
     );
-    // Else the generator tries the gate only, and not what lies behind it.
-    expect(answered).toBeGreaterThan(numRuns / 3);
+    // Else the generator tries the gate only, and not what lies behind it. An example of many parts is changed in several
+    // at once, and oftener to what cannot be.
+    expect(answered).toBeGreaterThan(numRuns / 4);
   });
 });

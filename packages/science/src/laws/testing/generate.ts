@@ -7,6 +7,7 @@ export interface Schema {
   readonly const?: unknown;
   readonly enum?: readonly unknown[] | undefined;
   readonly anyOf?: readonly Schema[] | undefined;
+  readonly oneOf?: readonly Schema[] | undefined;
   readonly properties?: Readonly<Record<string, Schema>> | undefined;
   readonly required?: readonly string[] | undefined;
   readonly additionalProperties?: Schema | boolean | undefined;
@@ -45,7 +46,8 @@ export function fromSchema(schema: Schema, name = ''): fc.Arbitrary<unknown> {
   if (schema.const !== undefined) return fc.constant(schema.const);
   if (schema.enum !== undefined) return fc.constantFrom(...schema.enum);
   if (schema.scale !== undefined) return quantities(schema.scale);
-  if (schema.anyOf !== undefined) return fc.oneof(...schema.anyOf.map((one) => fromSchema(one, name)));
+  const branches = branchesOf(schema);
+  if (branches !== undefined) return fc.oneof(...branches.map((one) => fromSchema(one, name)));
   switch (schema.type) {
     case 'object':
       return objects(schema, name);
@@ -133,12 +135,21 @@ function quantities({ kind, lower = 0, upper = 1 }: NonNullable<Schema['scale']>
   );
 }
 
+/** What a schema may be, one or several of them. */
+function branchesOf({ anyOf, oneOf }: Schema): readonly Schema[] | undefined {
+  return anyOf ?? oneOf;
+}
+
 /** Of a schema's branches, the one that an example was written for. */
 function branchOf(schema: Schema, example: unknown): Schema {
-  if (schema.anyOf === undefined || schema.scale !== undefined) return schema;
-  const fitting = schema.anyOf.find(({ type, properties = {} }) =>
+  const branches = branchesOf(schema);
+  if (branches === undefined || schema.scale !== undefined) return schema;
+  const fitting = branches.find(({ type, properties = {} }) =>
     typeof example === 'object' && example !== null
-      ? type === 'object' && Object.keys(example).every((key) => Object.hasOwn(properties, key))
+      ? type === 'object' &&
+        Object.entries(example).every(
+          ([key, value]) => Object.hasOwn(properties, key) && [undefined, value].includes(properties[key]?.const),
+        )
       : type === typeof example || (type === 'integer' && typeof example === 'number'),
   );
   return fitting === undefined ? schema : branchOf(fitting, example);

@@ -7,7 +7,7 @@ import { cautionIds } from '../../caution/index.ts';
 const ROUNDING = 1e-9;
 
 /** Percentages that are differences, and so may be below 0. */
-const differences: ReadonlySet<string> = new Set(['nitrogenAtRiskMore_pctNitrogen']);
+const differences: ReadonlySet<string> = new Set(['nitrogenAtRiskMore_pctNitrogen', 'wetLost_pctWet']);
 
 /** Everything that must hold of any answer of any calculation, whatever it was asked. */
 export function expectSound(outcome: Outcome<unknown>, { cautions }: ListedCalculation): void {
@@ -25,7 +25,9 @@ export function expectSound(outcome: Outcome<unknown>, { cautions }: ListedCalcu
       return;
     }
     if (typeof value !== 'object' || value === null) return;
-    if ('p10' in value && 'p50' in value && 'p90' in value) expectOrdered(value as Ordered, path);
+    if ('p10' in value && 'p50' in value && 'p90' in value) {
+      for (const [at, one] of momentsOf(value as Ordered | Course)) expectOrdered(one, path + at);
+    }
     if ('met' in value && 'of' in value) expectCounted(value as Counted, path);
     if (name === 'cautions') {
       for (const id of value as readonly never[]) {
@@ -47,6 +49,25 @@ interface Ordered {
   readonly p10: number;
   readonly p50: number;
   readonly p90: number;
+}
+
+/** A range at each time of a course. */
+interface Course {
+  readonly p10: readonly number[];
+  readonly p50: readonly number[];
+  readonly p90: readonly number[];
+}
+
+/** One range, or those of a course with their places. */
+function momentsOf(range: Ordered | Course): readonly (readonly [string, Ordered])[] {
+  if (!isCourse(range)) return [['', range]];
+  const { p10, p50, p90 } = range;
+  expect([p10.length, p90.length]).toEqual([p50.length, p50.length]);
+  return p50.map((middle, t) => [`[${t}]`, { p10: p10[t] ?? Number.NaN, p50: middle, p90: p90[t] ?? Number.NaN }]);
+}
+
+function isCourse(range: Ordered | Course): range is Course {
+  return Array.isArray(range.p50);
 }
 
 function expectOrdered({ p10, p50, p90 }: Ordered, path: string): void {

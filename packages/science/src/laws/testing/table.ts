@@ -4,6 +4,7 @@ import { blendLaws } from './blend-laws.ts';
 import { clauseLaws } from './clause-laws.ts';
 import { curingLaws } from './curing-laws.ts';
 import { heapLaws } from './heap-laws.ts';
+import { heapTwinLaws } from './heap-twin-laws.ts';
 import { inputLaws } from './input-laws.ts';
 import { intervalLaws } from './interval-laws.ts';
 import type { LawsOf } from './law.ts';
@@ -22,6 +23,7 @@ export const lawTable: Readonly<Record<string, LawsOf>> = {
   ...measureLaws,
   ...pailLaws,
   ...heapLaws,
+  ...heapTwinLaws,
   ...blendLaws,
   ...inputLaws,
   ...intervalLaws,
