@@ -1,6 +1,6 @@
-// Runs the heap model on every measured heap of reference/measured-heaps.json and writes what it found:
-// `node scripts/measured-heaps.mjs`. The test beside the model holds the found figures, and the table in
-// docs/models/heap-twin-measured.md is made of them.
+// Runs the heap model on every heap and trial of reference/measured-heaps.json and writes what it found:
+// `node scripts/measured-heaps.mjs`. The test beside the model holds the found figures, and the tables in
+// docs/models/heap-twin-measured.md are made of them.
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -10,12 +10,13 @@ import { root } from './lib/root.mjs';
 const model = join(root, 'packages/science/src/heap-twin/testing');
 const page = join(root, 'docs/models/heap-twin-measured.md');
 
-const { findAll, withTable } = await loaded();
+const { findAll, loseAll, withTables } = await loaded();
 const found = findAll();
-writeFileSync(join(model, 'measured-found.json'), `${JSON.stringify(found, null, 2)}\n`);
-writeFileSync(page, withTable(readFileSync(page, 'utf8'), found));
+const lost = loseAll();
+writeFileSync(join(model, 'measured-found.json'), `${JSON.stringify({ found, lost }, null, 2)}\n`);
+writeFileSync(page, withTables(readFileSync(page, 'utf8'), found, lost));
 process.stdout.write(
-  `${found.length} heaps run; measured-found.json and the table of heap-twin-measured.md are written.\n`,
+  `${found.length} heaps and ${lost.length} trials run; measured-found.json and heap-twin-measured.md are written.\n`,
 );
 
 /** The runner is TypeScript, so it is bundled before it is asked. */

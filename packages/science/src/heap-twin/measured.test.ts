@@ -1,16 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Found, findAll, measuredHeaps, withTable } from './testing/measured.ts';
+import { type Found, findAll, type Lost, loseAll, measuredHeaps, trials, withTables } from './testing/measured.ts';
 import written from './testing/measured-found.json' with { type: 'json' };
 
-const then = written as readonly Found[];
+const then: readonly Found[] = written.found;
+const lostThen: readonly Lost[] = written.lost;
 const page = readFileSync(new URL('../../../../docs/models/heap-twin-measured.md', import.meta.url), 'utf8');
 const now = findAll();
+const lostNow = loseAll();
 
 describe('the measured heaps', () => {
   it('have found figures each, and the page tells them', () => {
     expect(then.map(({ id }) => id)).toEqual(measuredHeaps.map(({ id }) => id));
-    expect(withTable(page, then)).toBe(page);
+    expect(lostThen.map(({ id }) => id)).toEqual(trials.map(({ id }) => id));
+    expect(withTables(page, then, lostThen)).toBe(page);
   });
 
   // What is written is what the model gives now: half a kelvin for the last digits of another machine’s arithmetic, which
@@ -35,6 +38,26 @@ describe('the measured heaps', () => {
     const readings = now.reduce((sum, one) => sum + one.readings, 0);
     const inBand = now.reduce((sum, { inBand: count = 0 }) => sum + count, 0);
     expect(inBand).toBeGreaterThan(readings / 2);
+  });
+
+  it.each(lostNow.map((lost) => [lost.id, lost] as const))('%s loses what is written', (id, lost) => {
+    const before = lostThen.find((one) => one.id === id);
+    const apart = lost.nitrogenLost_pctNitrogen.p50 - (before?.nitrogenLost_pctNitrogen.p50 ?? Number.NaN);
+    expect(Math.abs(apart)).toBeLessThan(0.5);
+  });
+
+  // Shah et al. (abstract, read): sheeted heaps lost least nitrogen, turned ones most. The model has only the order of open
+  // and turned against the rest right, and household waste far too low: told on the page, to be held no worse than that.
+  it('of manure lose nitrogen within what was published of manure, and more in the open than under a roof', () => {
+    const loss = (id: string): number =>
+      lostNow.find((one) => one.id === id)?.nitrogenLost_pctNitrogen.p50 ?? Number.NaN;
+    for (const id of ['cattle-sheeted', 'cattle-roofed', 'cattle-open', 'cattle-turned', 'feedlot']) {
+      expect(loss(id), id).toBeGreaterThan(6);
+      expect(loss(id), id).toBeLessThan(42);
+    }
+    expect(loss('cattle-open')).toBeGreaterThan(loss('cattle-roofed'));
+    expect(loss('cattle-turned')).toBeGreaterThan(loss('cattle-roofed'));
+    expect(loss('household-alone')).toBeGreaterThan(loss('household-straw'));
   });
 
   it('are told with a chance out of so many, not as certain', () => {

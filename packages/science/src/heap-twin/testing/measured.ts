@@ -56,13 +56,33 @@ interface Range {
   readonly p90: number;
 }
 
+/** A trial whose nitrogen was weighed before and after. */
+interface Trial {
+  readonly id: string;
+  readonly what: string;
+  readonly assumed: string;
+  readonly nitrogenLost_pctNitrogen: { readonly low: number; readonly high: number };
+  readonly run: unknown;
+}
+
+export const trials: readonly Trial[] = table.trials;
+
+/** What the model loses in a trial. */
+export interface Lost {
+  readonly id: string;
+  readonly nitrogenLost_pctNitrogen: Range;
+  readonly dryLost_pctDry: Range;
+}
+
 const MEMBERS = 64;
+/** A trial runs for months. */
+const MEMBERS_OF_A_TRIAL = 16;
 /** A probe near the middle is good to a kelvin or two (dial thermometers): added to either end of the band. */
 const PROBE_K = 1;
 
 /** Runs a heap of the table as a grower would ask for it. */
-function predict(heap: MeasuredHeap): HeapRunAnswer {
-  const told = check(heapRun.input, { ...(heap.run as object), members: MEMBERS });
+function predict(heap: Pick<MeasuredHeap, 'id' | 'run'>, members = MEMBERS): HeapRunAnswer {
+  const told = check(heapRun.input, { ...(heap.run as object), members });
   if (!told.ok) throw new Error(`${heap.id}: ${JSON.stringify(told.problems)}`);
   const answer = heapRun.run(told.value, { draws: createDraws() } as Parameters<typeof heapRun.run>[1]);
   if (!answer.ok) throw new Error(`${heap.id}: ${JSON.stringify(answer.problems)}`);
@@ -130,13 +150,13 @@ function compare(heap: MeasuredHeap, answer: HeapRunAnswer): Found {
 }
 
 /** What a fresh run may differ by from what is written: digits beyond are those of the machine. */
-function rounded(found: Found): Found {
+function rounded<T>(found: T): T {
   const short = (value: unknown): unknown => {
     if (typeof value === 'number') return Number(value.toFixed(2));
     if (typeof value !== 'object' || value === null) return value;
     return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, short(inner)]));
   };
-  return short(found) as Found;
+  return short(found) as T;
 }
 
 /** All of the measured heaps, run and compared. */
@@ -144,24 +164,59 @@ export function findAll(): readonly Found[] {
   return measuredHeaps.map((heap) => rounded(compare(heap, predict(heap))));
 }
 
-const BEGIN = '<!-- measured: begin -->';
-const END = '<!-- measured: end -->';
+/** All of the trials, run. */
+export function loseAll(): readonly Lost[] {
+  return trials.map((trial) => {
+    const { nitrogenLost_pctNitrogen, dryLost_pctDry } = predict(trial, MEMBERS_OF_A_TRIAL);
+    return rounded({ id: trial.id, nitrogenLost_pctNitrogen, dryLost_pctDry });
+  });
+}
 
 const range = ({ p10, p50, p90 }: Range, digits = 0): string =>
   `${p50.toFixed(digits)} (${p10.toFixed(digits)} to ${p90.toFixed(digits)})`;
 const signed = (value: number | undefined, digits = 0): string =>
   value === undefined ? '' : `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(digits)}`;
 
-/** A page with its table made anew. */
-export function withTable(page: string, found: readonly Found[]): string {
-  const from = page.indexOf(BEGIN);
-  const to = page.indexOf(END);
-  if (from < 0 || to < from) throw new Error(`the page wants the lines ${BEGIN} and ${END}`);
-  return `${page.slice(0, from + BEGIN.length)}\n${tableOf(found)}\n${page.slice(to)}`;
+/** A page with its tables made anew. */
+export function withTables(page: string, found: readonly Found[], lost: readonly Lost[]): string {
+  return between(between(page, 'measured', tableOf(found)), 'trials', lossesOf(lost));
+}
+
+/** A page with something else between the lines of that name. */
+function between(page: string, name: string, inner: string): string {
+  const begin = `<!-- ${name}: begin -->`;
+  const from = page.indexOf(begin);
+  const to = page.indexOf(`<!-- ${name}: end -->`);
+  if (from < 0 || to < from) throw new Error(`the page wants a line ${begin} and one of its end`);
+  return `${page.slice(0, from + begin.length)}\n${inner}\n${page.slice(to)}`;
+}
+
+const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
+
+function rows(head: readonly string[], body: readonly (readonly string[])[]): string {
+  return [head, head.map(() => '---'), ...body].map(row).join('\n');
+}
+
+function lossesOf(lost: readonly Lost[]): string {
+  return rows(
+    ['trial', 'nitrogen lost, %', 'of the model, %', 'its dry matter, %', 'assumed'],
+    lost.map(({ id, nitrogenLost_pctNitrogen, dryLost_pctDry }) => {
+      const trial = trials.find((one) => one.id === id);
+      const { low, high } = trial?.nitrogenLost_pctNitrogen ?? { low: Number.NaN, high: Number.NaN };
+      const measured = low === high ? String(low) : `${low} to ${high}`;
+      return [
+        trial?.what ?? id,
+        measured,
+        range(nitrogenLost_pctNitrogen),
+        range(dryLost_pctDry),
+        trial?.assumed ?? '',
+      ];
+    }),
+  );
 }
 
 function tableOf(found: readonly Found[]): string {
-  const rows = found.map((one) => {
+  const body = found.map((one) => {
     const heap = measuredHeaps.find(({ id }) => id === one.id);
     return [
       `${one.id}: ${heap?.what}`,
@@ -186,6 +241,5 @@ function tableOf(found: readonly Found[]): string {
     'mean off over readings, K',
     'readings in the band',
   ];
-  const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
-  return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n');
+  return rows(head, body);
 }
