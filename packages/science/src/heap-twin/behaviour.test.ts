@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { traitsOf, typicalFigures } from './parameters.ts';
-import { wholeOf } from './probe.ts';
+import { wholeOf } from './whole.ts';
 import type { HeapAct, HeapRun } from './run.ts';
 import { runHeap } from './run.ts';
 import { shellTemperature_degC } from './state.ts';
