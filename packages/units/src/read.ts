@@ -20,6 +20,7 @@ const siUnit: Readonly<Record<Dimension, Unit>> = {
   cover: 'LPerM2',
   temperature: 'degC',
   temperatureDifference: 'degCDifference',
+  speed: 'mPerS',
 };
 
 /** The unit in which the program keeps a dimension. */

@@ -17,7 +17,8 @@ export type Dimension =
   | 'rate'
   | 'cover'
   | 'temperature'
-  | 'temperatureDifference';
+  | 'temperatureDifference'
+  | 'speed';
 
 /** A unit the program can read or show. */
 export type Unit =
@@ -57,7 +58,11 @@ export type Unit =
   | 'degF'
   | 'K'
   | 'degCDifference'
-  | 'degFDifference';
+  | 'degFDifference'
+  | 'mPerS'
+  | 'kmPerH'
+  | 'mph'
+  | 'knot';
 
 export interface UnitRow {
   readonly dimension: Dimension;
@@ -73,6 +78,10 @@ export interface UnitRow {
 
 const INCH_M = 0.0254;
 const FOOT_M = 12 * INCH_M;
+const HOUR_S = 3600;
+const KILOMETRE_M = 1000;
+const MILE_M = 5280 * FOOT_M;
+const NAUTICAL_MILE_M = 1852;
 const POUND_KG = 0.45359237;
 const GALLON_M3 = 231 * INCH_M ** 3;
 const CUBIC_FOOT_M3 = FOOT_M ** 3;
@@ -150,6 +159,10 @@ export const unitTable: Readonly<Record<Unit, UnitRow>> = {
   K: { dimension: 'temperature', factor: 1, zero_degC: -273.15, symbol: 'K', typed: ['k', 'kelvin'] },
   degCDifference: { dimension: 'temperatureDifference', factor: 1, symbol: '°C', typed: [] },
   degFDifference: { dimension: 'temperatureDifference', factor: 1 / 1.8, symbol: '°F', typed: [] },
+  mPerS: { dimension: 'speed', factor: 1, symbol: 'm/s', typed: ['m/s', 'ms-1', 'm s-1'] },
+  kmPerH: { dimension: 'speed', factor: KILOMETRE_M / HOUR_S, symbol: 'km/h', typed: ['km/h', 'kmh', 'kph'] },
+  mph: { dimension: 'speed', factor: MILE_M / HOUR_S, symbol: 'mph', typed: ['mph', 'mi/h'] },
+  knot: { dimension: 'speed', factor: NAUTICAL_MILE_M / HOUR_S, symbol: 'kn', typed: ['kn', 'kt', 'knots'] },
 };
 
 /** Every unit's name, in the table's order. */

@@ -16,6 +16,9 @@ const printed: readonly [Unit, number, number][] = [
   ['ft2', 9.290304e-2, 1e-15],
   ['lbPerFt3', 1.601846e1, 5e-6],
   ['lbPerYd3', 5.932764e-1, 5e-8],
+  ['kmPerH', 2.777778e-1, 5e-8],
+  ['mph', 4.4704e-1, 1e-15],
+  ['knot', 5.144444e-1, 5e-8],
 ];
 
 describe('the conversion table', () => {
