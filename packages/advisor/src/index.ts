@@ -42,6 +42,14 @@ export { dayWords } from './day-words.ts';
 export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } from './daybook-lines.ts';
 export { entrySaying } from './entry-saying.ts';
 export { waitNotes } from './harvest-wait.ts';
+export {
+  type ActTold,
+  actsInOrder,
+  type HeapAsBuilt,
+  heapAsBuilt,
+  standingIn,
+  type TempAtDay,
+} from './heap-as-built.ts';
 export { heapLeft, isPartlyGone, type LeftAsked, leftSaying } from './heap-left.ts';
 export { heapLog, methodOf } from './heap-log.ts';
 export {
@@ -52,6 +60,9 @@ export {
   type MadeOf,
   type SeriesPoint,
 } from './heap-report.ts';
+export { heapRunCsv } from './heap-run-csv.ts';
+export { type HeapRunReport, heapRunReport } from './heap-run-report.ts';
+export { type HeapSizeReport, heapSizeReport, type SizesFound } from './heap-size-report.ts';
 export { type HeapSpread, type HeapSpreadAsked, heapSpread, spreadsOf } from './heap-spread.ts';
 export { beanSteps, beanWords, type InputReport, inputReport, keptBeans } from './inputs-report.ts';
 export { type IntervalReport, intervalReport } from './interval-report.ts';

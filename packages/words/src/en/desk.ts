@@ -4,6 +4,7 @@ import { calculationsEn } from './calculations.ts';
 import { charEn } from './char.ts';
 import { clausesDeskEn } from './clauses-desk.ts';
 import { cliEn } from './cli.ts';
+import { heapRunDeskEn } from './heap-run-desk.ts';
 import { limeEn } from './lime.ts';
 import { needsEn } from './needs.ts';
 import { ripeDeskEn } from './ripe-desk.ts';
@@ -20,6 +21,7 @@ export const deskEn: typeof apiEn &
   typeof clausesDeskEn &
   typeof charEn &
   typeof cliEn &
+  typeof heapRunDeskEn &
   typeof limeEn &
   typeof needsEn &
   typeof ripeDeskEn &
@@ -34,6 +36,7 @@ export const deskEn: typeof apiEn &
   ...clausesDeskEn,
   ...charEn,
   ...cliEn,
+  ...heapRunDeskEn,
   ...limeEn,
   ...needsEn,
   ...ripeDeskEn,

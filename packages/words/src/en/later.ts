@@ -5,6 +5,7 @@ import { bedsEn } from './beds.ts';
 import { clausesEn } from './clauses.ts';
 import { coldEn } from './cold.ts';
 import { cropsEn } from './crops.ts';
+import { heapRunEn } from './heap-run.ts';
 import { inputsEn } from './inputs.ts';
 import { intervalEn } from './interval.ts';
 import { measureNextEn } from './measure-next.ts';
@@ -22,6 +23,7 @@ type Later = typeof balanceEn &
   typeof clausesEn &
   typeof coldEn &
   typeof cropsEn &
+  typeof heapRunEn &
   typeof inputsEn &
   typeof intervalEn &
   typeof measureNextEn &
@@ -45,6 +47,7 @@ export const laterEn: Later = {
   ...clausesEn,
   ...coldEn,
   ...cropsEn,
+  ...heapRunEn,
   ...inputsEn,
   ...intervalEn,
   ...measureNextEn,
