@@ -69,13 +69,15 @@ export function drawSeries(
   ].join('\n');
 }
 
-interface Scale {
+/** The rows of a picture of temperatures. */
+export interface Scale {
   /** What is written at each row, the hottest first. */
   readonly labels: readonly string[];
   readonly rowOf: (temp_degC: number) => number;
 }
 
-function scaleOf(temps_degC: readonly number[], { system }: Speaker): Scale {
+/** Rows from the coldest to the hottest, in steps that are easy to read off in the reader's unit. */
+export function scaleOf(temps_degC: readonly number[], { system }: Speaker): Scale {
   const unit = unitFor('temperature', system);
   const told = (temp_degC: number): number => convert(temp_degC, 'degC', unit);
   const [coldest, hottest] = [told(Math.min(...temps_degC)), told(Math.max(...temps_degC))];
@@ -114,6 +116,7 @@ function daysUnder({ first, last, width }: Time, dayOf: (instant: string) => str
   return from === to ? from : from + ' '.repeat(Math.max(1, width - from.length - to.length)) + to;
 }
 
-function put(cells: string[] | undefined, column: number, sign: string): void {
+/** Puts a sign into a row, where it has such a column. */
+export function put(cells: string[] | undefined, column: number, sign: string): void {
   if (cells?.[column] !== undefined) cells[column] = sign;
 }

@@ -12,6 +12,7 @@ import { exchange } from './commands/exchange.ts';
 import { feed } from './commands/feed.ts';
 import { fillBed } from './commands/fill-bed.ts';
 import { cautionText, heap } from './commands/heap.ts';
+import { registerHeapRun } from './commands/heap-run/register.ts';
 import { log } from './commands/log/log.ts';
 import { material } from './commands/material/material.ts';
 import { mix } from './commands/mix.ts';
@@ -292,9 +293,10 @@ function commands(speaker: Speaker, asJson: boolean, { terminal }: Surroundings,
     .option('--note <text>', say('cli.option.note'))
     .action((words, options) => run(options, (session) => material(words, options, session)));
 
-  command('heap', 'cli.heap')
+  const heaps = command('heap', 'cli.heap')
     .argument('[name]', say('cli.heap.name'))
     .action((name, options) => run(options, (session) => heap(name, session)));
+  registerHeapRun(heaps, { under, say, run });
 
   command('why', 'cli.why')
     .argument('[heap]', say('cli.why.heap'))

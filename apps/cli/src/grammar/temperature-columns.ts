@@ -11,13 +11,9 @@ export interface TempColumn {
 }
 
 /** What stands in which column. */
-export interface Columns {
-  readonly date: number;
-  readonly time?: number | undefined;
+export interface Columns extends TimeColumns {
   readonly temps: readonly TempColumn[];
   readonly turned?: number | undefined;
-  /** An offset that the column of times says it is told in. */
-  readonly zone?: string | undefined;
   readonly aside: readonly string[];
   /** How many columns are known. */
   readonly known: number;
@@ -40,41 +36,69 @@ const pointWords: readonly (readonly [RegExp, LogPoint])[] = [
   [/\b(?:bottom|base|foot)\b/u, 'bottom'],
 ];
 
+/** Where a row says when it was. */
+export interface TimeColumns {
+  readonly date: number;
+  readonly time?: number | undefined;
+  /** An offset that the column of times says it is told in. */
+  readonly zone?: string | undefined;
+}
+
+/** Names of columns as they are looked at. */
+export function plainNames(cells: readonly string[]): readonly string[] {
+  return cells.map((cell) => cell.normalize('NFC').trim().toLowerCase().replaceAll('º', '°').slice(0, 80));
+}
+
+/** The columns of days and of times; undefined where there are none. */
+export function timeColumns(names: readonly string[]): TimeColumns | undefined {
+  const spaced = names.map((name) => name.replaceAll('_', ' '));
+  const [day, clock] = [isDate, isTime].map((of) => spaced.findIndex((name) => of.test(name)));
+  const date = day !== undefined && day >= 0 ? day : (clock ?? -1);
+  if (date < 0) return undefined;
+  const time = day !== undefined && day >= 0 && clock !== undefined && clock >= 0 ? clock : undefined;
+  const zone = offset.exec(`${names[date]} ${time === undefined ? '' : names[time]}`);
+  return {
+    date,
+    ...(time !== undefined && { time }),
+    ...(zone !== null && { zone: zone[1] === undefined ? 'UTC' : zoneOf(zone[1]) }),
+  };
+}
+
+/** The scale of temperatures that the name of a column says. */
+export function temperatureUnitIn(name: string): TempColumn['unit'] {
+  return celsius.test(name) ? 'degC' : fahrenheit.test(name) ? 'degF' : undefined;
+}
+
 /** The columns of a header; undefined where it has no day or no temperature, and so is none. */
 export function columnsIn(cells: readonly string[]): Columns | undefined {
-  const names = cells.map((cell) => cell.normalize('NFC').trim().toLowerCase().replaceAll('º', '°').slice(0, 80));
+  const names = plainNames(cells);
+  const when = timeColumns(names);
+  if (when === undefined) return undefined;
   const spaced = names.map((name) => name.replaceAll('_', ' '));
-  const found = (of: RegExp): number => spaced.findIndex((name) => of.test(name));
-  const [day, clock] = [found(isDate), found(isTime)];
-  const date = day >= 0 ? day : clock;
-  const time = day >= 0 && clock >= 0 ? clock : undefined;
-  const turned = found(isTurned);
-  const taken = [date, time, turned];
+  const turned = spaced.findIndex((name) => isTurned.test(name));
+  const taken = [when.date, when.time, turned];
   const temps = spaced.flatMap((name, index): readonly TempColumn[] => {
     if (taken.includes(index)) return [];
     const point = pointWords.find(([words]) => words.test(name))?.[1];
     if (isAir.test(name) || (point === undefined && !isTemp.test(name))) return [];
-    const unit = celsius.test(name) ? 'degC' : fahrenheit.test(name) ? 'degF' : undefined;
+    const unit = temperatureUnitIn(name);
     return [
       { index, name: cells[index] ?? '', ...(point !== undefined && { point }), ...(unit !== undefined && { unit }) },
     ];
   });
-  if (date < 0 || temps.length === 0) return undefined;
+  if (temps.length === 0) return undefined;
   const known = [...taken.filter((index) => index !== undefined && index >= 0), ...temps.map(({ index }) => index)];
-  const zone = offset.exec(`${names[date]} ${time === undefined ? '' : names[time]}`);
   return {
-    date,
+    ...when,
     temps,
-    ...(time !== undefined && { time }),
     ...(turned >= 0 && { turned }),
-    ...(zone !== null && { zone: zone[1] === undefined ? 'UTC' : zoneOf(zone[1]) }),
-    aside: cells.filter((cell, index) => !known.includes(index) && cell.trim() !== '').map(shown),
+    aside: cells.filter((cell, index) => !known.includes(index) && cell.trim() !== '').map(shownName),
     known: known.length,
   };
 }
 
 /** A name as it may be shown: what steers a terminal is no part of it. */
-function shown(name: string): string {
+export function shownName(name: string): string {
   return name
     .replace(/\p{Cc}/gu, ' ')
     .trim()

@@ -3,7 +3,7 @@ import { isAhead } from '@loamwright/daybook';
 import { bad, type Day, good, isLoggable, type LogPoint, type Outcome, type Problem } from '@loamwright/science';
 import { readQuantity, type TypedQuantity } from '@loamwright/units';
 import { type DateOrder, orderShown, readStamp, type Stamp } from './stamp.ts';
-import { type Columns, columnsIn, type TempColumn } from './temperature-columns.ts';
+import { type Columns, columnsIn, type TempColumn, type TimeColumns } from './temperature-columns.ts';
 
 /** A temperature of a table. */
 export interface TableReading {
@@ -39,7 +39,8 @@ export interface TableAsked {
 const MOST_PROBLEMS = 10;
 /** A table may begin with words about itself. */
 const MOST_BEFORE_HEADER = 30;
-const nothing = /^(?:|-+|–|—|n\/?a|nan|null)$/iu;
+/** A cell that says nothing. */
+export const nothing = /^(?:|-+|–|—|n\/?a|nan|null)$/iu;
 const yes = /^(?:x|y|yes|true|1|✓|turn(?:ed)?)$/iu;
 const no = /^(?:|-+|–|—|n|no|false|0)$/iu;
 
@@ -77,7 +78,8 @@ function tableIn(rows: readonly CsvRow[]): Table | undefined {
   return undefined;
 }
 
-function firstLine(text: string): string {
+/** The first line with anything on it. */
+export function firstLine(text: string): string {
   return (
     text
       .replace('\uFEFF', '')
@@ -133,15 +135,16 @@ function tableRead({ columns, header, rows }: Table, asked: TableAsked): Outcome
   });
 }
 
-function stampText({ cells }: CsvRow, { date, time }: Columns): string {
+/** What a row says of when it was. */
+export function stampText({ cells }: CsvRow, { date, time }: TimeColumns): string {
   return `${cells[date] ?? ''} ${time === undefined ? '' : (cells[time] ?? '')}`.trim();
 }
 
 /** The order that was said, else the one that the dates of the table show. */
-function orderOf(
+export function orderOf(
   rows: readonly CsvRow[],
-  columns: Columns,
-  { path, order }: TableAsked,
+  columns: TimeColumns,
+  { path, order }: Pick<TableAsked, 'path' | 'order'>,
 ): Outcome<DateOrder | undefined> {
   if (order !== undefined) return good(order);
   const shown = rows.map((row) => ({ row, as: orderShown(stampText(row, columns)) }));

@@ -1,0 +1,53 @@
+import { stuffed } from '@loamwright/advisor';
+import type { Holding } from '@loamwright/daybook';
+import { bad, good, type Ingredient, type Outcome } from '@loamwright/science';
+import { readIngredients } from '../../grammar/ingredient.ts';
+import { readMeasurement } from '../../grammar/measurement.ts';
+import { namesOf } from '../../holding.ts';
+import type { Session } from '../../session.ts';
+
+const LITRES_PER_M3 = 1000;
+
+/** What was typed as the ingredients of a mix. Problems: those of ingredients. */
+export function readStuff(
+  typed: readonly string[],
+  holding: Holding,
+  session: Session,
+): Outcome<readonly Ingredient[]> {
+  const read = readIngredients(typed, namesOf(session, holding));
+  if (!read.ok) return read;
+  return good(
+    read.value.map(({ material, doubtful, amount }, i) => ({
+      ...stuffed(material, doubtful, holding),
+      amount,
+      ...(read.value.findIndex((other) => other.material === material) !== i && { line: `${material}-${i + 1}` }),
+    })),
+  );
+}
+
+/** `60L`; undefined where it is left out. Problem: `measurement-unreadable`. */
+export function readWater_L(typed: string | undefined, { speaker }: Session): Outcome<number | undefined> {
+  if (typed === undefined) return good(undefined);
+  const read = readMeasurement(typed, 'liquid', '--water', speaker.system);
+  return read.ok ? good(LITRES_PER_M3 * read.value.si) : read;
+}
+
+/** A temperature; undefined where it is left out. Problem: `measurement-unreadable`. */
+export function readDegrees(
+  typed: string | undefined,
+  path: string,
+  { speaker }: Session,
+): Outcome<number | undefined> {
+  if (typed === undefined) return good(undefined);
+  const read = readMeasurement(typed, 'temperature', path, speaker.system);
+  return read.ok ? good(read.value.si) : read;
+}
+
+/** A count, such as of days. Problem: `number-unreadable`. */
+export function readCount(typed: string | undefined, path: string): Outcome<number | undefined> {
+  if (typed === undefined) return good(undefined);
+  const plain = typed.trim().replace(',', '.');
+  return /^\d{1,6}(?:\.\d{1,3})?$/u.test(plain)
+    ? good(Number(plain))
+    : bad({ code: 'number-unreadable', path, found: typed.slice(0, 60), wanted: '' });
+}

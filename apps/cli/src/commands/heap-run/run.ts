@@ -1,0 +1,119 @@
+import { heapRunCsv, heapRunReport, type TempAtDay } from '@loamwright/advisor';
+import {
+  bad,
+  type CautionId,
+  check,
+  createDraws,
+  good,
+  type HeapRunAnswer,
+  type HeapRunInput,
+  heapRun,
+  inOrder,
+  materialById,
+  type Outcome,
+} from '@loamwright/science';
+import type { Saying } from '@loamwright/words';
+import type { Answer } from '../../answer.ts';
+import type { Session } from '../../session.ts';
+import { openWithSizes } from '../../sizes.ts';
+import { page } from '../../text.ts';
+import { cautionText } from '../heap.ts';
+import { type HeapRunOptions, type RunAsked, readAsked } from './asked.ts';
+import { drawCourse, drawShells } from './picture.ts';
+
+/** `loamwright heap run`: what a heap would do, from what is in it or as the daybook knows it. */
+export async function runHeapCommand(
+  typed: readonly string[],
+  options: HeapRunOptions,
+  before: Session,
+): Promise<Outcome<Answer>> {
+  const opened = await openWithSizes(options, before);
+  if (!opened.ok) return opened;
+  const { holding, session } = opened.value;
+  if (options.csv === true && session.json)
+    return bad({ code: 'two-forms', path: '--csv', found: '--json', wanted: '' });
+  const asked = await readAsked(typed, options, holding, session);
+  if (!asked.ok) return asked;
+  const { input, atOption } = asked.value;
+  const checked = check(heapRun.input, input);
+  if (!checked.ok) return bad(...checked.problems.map(atOption));
+  const found = heapRun.run(checked.value, { draws: createDraws() });
+  if (!found.ok) return bad(...found.problems.map(atOption));
+  if (options.csv === true) {
+    session.terminal.out(heapRunCsv(found.value));
+    return good({ value: undefined, text: '', quiet: true });
+  }
+  return good({ value: { input, ...found.value }, text: runText(asked.value, found.value, session) });
+}
+
+function runText({ input, kept, notes }: RunAsked, found: HeapRunAnswer, { speaker, terminal }: Session): string {
+  const { columns } = terminal;
+  const report = heapRunReport(found);
+  const lines = (sayings: readonly Saying[], mark = ''): string =>
+    page(
+      columns,
+      ...sayings.map((said): [string, string] => [`${mark}${speaker.tell(said)}`, ' '.repeat(mark.length)]),
+    );
+  const readings = kept?.readings ?? [];
+  const acts = input.acts ?? [];
+  const blocks = [
+    lines([report.answer]),
+    lines(report.reasons),
+    `${speaker.say('cli.heapRun.course')}\n${drawCourse({ found, acts, readings }, speaker, columns)}`,
+    drawShells(found, speaker, columns),
+    lines([...roomWords(input, found), ...withinWords(found, readings), ...notes, ...report.notes], '- '),
+    cautionText(report.cautions, speaker, columns),
+    cautionText(
+      inOrder(ofStuff(input)).filter((id) => !report.cautions.includes(id)),
+      speaker,
+      columns,
+      'short',
+    ),
+  ];
+  return blocks.filter((block) => block !== '').join('\n\n');
+}
+
+/** What belongs to the stuff that is in it. */
+function ofStuff({ ingredients, acts = [] }: HeapRunInput): readonly CautionId[] {
+  const all = [...ingredients, ...acts.flatMap((act) => (act.act === 'add' ? act.mix.ingredients : []))];
+  return all.flatMap(({ material, like }) => materialById(like ?? material)?.cautions ?? []);
+}
+
+/** How high it stands in its bay; of a drum or a trench whether it holds so much. */
+function roomWords({ shape }: HeapRunInput, { volume_m3 }: HeapRunAnswer): readonly Saying[] {
+  const { p10, p50, p90 } = volume_m3;
+  const t = p50.indexOf(Math.max(...p50));
+  const built = { p10: p10[t] ?? 0, p50: p50[t] ?? 0, p90: p90[t] ?? 0 };
+  if (shape?.form === 'box') {
+    const plan_m2 = shape.width_m * shape.depth_m;
+    const height_m = { p10: built.p10 / plan_m2, p50: built.p50 / plan_m2, p90: built.p90 / plan_m2 };
+    const height = { figure: height_m, unit: 'm', as: 'length' } as const;
+    return [{ key: 'cli.heapRun.high', places: { height, range: { ...height, asRange: true } } }];
+  }
+  const holds_m3 =
+    shape?.form === 'drum'
+      ? Math.PI * (shape.diameter_m / 2) ** 2 * shape.length_m
+      : shape?.form === 'trench'
+        ? shape.width_m * shape.depth_m * shape.length_m
+        : Number.POSITIVE_INFINITY;
+  if (built.p50 <= holds_m3) return [];
+  const bulk = (figure: number | typeof built) => ({ figure, unit: 'm3', as: 'bulkVolume' }) as const;
+  const volume = bulk(built);
+  return [
+    {
+      key: 'cli.heapRun.overfull',
+      places: { volume, range: { ...volume, asRange: true }, holds: bulk(holds_m3) },
+    },
+  ];
+}
+
+/** How many of the readings lie in the band that is told. */
+function withinWords({ day, core_degC }: HeapRunAnswer, readings: readonly TempAtDay[]): readonly Saying[] {
+  const seen = readings.filter(({ at_day }) => at_day <= (day.at(-1) ?? 0));
+  if (seen.length === 0) return [];
+  const within = seen.filter(({ at_day, temp_degC }) => {
+    const t = day.findIndex((time) => time >= at_day);
+    return temp_degC >= (core_degC.p10[t] ?? 0) && temp_degC <= (core_degC.p90[t] ?? 0);
+  });
+  return [{ key: 'cli.heapRun.within', places: { all: seen.length, within: within.length } }];
+}
