@@ -25,7 +25,7 @@ export {
 } from './bed-years.ts';
 export { buildUpReport, soilCarbonReport, yearsAnswer } from './bed-years-report.ts';
 export type { BeliefSaid } from './belief-words.ts';
-export { baySize } from './bin-layers.ts';
+export { added, baySize } from './bin-layers.ts';
 export type { PartWords } from './blend-words.ts';
 export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';
 export { type CalculationReport, calculationReport, type FieldRow } from './calculation-report.ts';

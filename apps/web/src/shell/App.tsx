@@ -8,6 +8,7 @@ const Settings = lazy(() => import('../screens/settings/Settings.tsx'));
 const About = lazy(() => import('../screens/about/About.tsx'));
 const Bins = lazy(() => import('../screens/bins/Bins.tsx'));
 const Mix = lazy(() => import('../screens/mix/Mix.tsx'));
+const Would = lazy(() => import('../screens/would/Would.tsx'));
 const Card = lazy(() => import('../screens/card/Card.tsx'));
 const Heaps = lazy(() => import('../screens/heaps/Heaps.tsx'));
 const Harvest = lazy(() => import('../screens/harvest/Harvest.tsx'));
@@ -69,6 +70,7 @@ function pageFor(first: string, path: readonly string[]): ReactNode {
       return <About source={second} />;
     default:
       if (second === 'mix') return <Mix />;
+      if (second === 'would') return <Would />;
       if (second === 'card') return <Card />;
       return <Bins />;
   }

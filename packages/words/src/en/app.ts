@@ -328,6 +328,7 @@ export const appEn = {
 
   'app.mix.question': 'What do I lay, and how much of each?',
   'app.mix.card': 'Build card',
+  'app.mix.would': 'What this heap would do here',
   'app.mix.back': 'Back to what is here',
   'app.mix.again': 'Back, and try again',
   'app.mix.noSolver':

@@ -15,6 +15,7 @@ import { ripeEn } from './ripe.ts';
 import { sanitationEn } from './sanitation.ts';
 import { soilTestEn } from './soil-test.ts';
 import { spreadEn } from './spread.ts';
+import { wouldPageEn } from './would-page.ts';
 
 type Later = typeof balanceEn &
   typeof bedEn &
@@ -32,12 +33,12 @@ type Later = typeof balanceEn &
   typeof ripeEn &
   typeof sanitationEn &
   typeof soilTestEn &
-  typeof spreadEn;
+  typeof spreadEn &
+  typeof wouldPageEn;
 
 /**
  * What is said only by what is fetched when it is wanted: beds, cold heaps, safety, spreading, the check worth a
- * minute. The first
- * screen is built without it.
+ * minute, what a heap would do. The first screen is built without it.
  */
 export const laterEn: Later = {
   ...balanceEn,
@@ -57,4 +58,5 @@ export const laterEn: Later = {
   ...sanitationEn,
   ...soilTestEn,
   ...spreadEn,
+  ...wouldPageEn,
 };

@@ -13,6 +13,7 @@ const YieldHeap = lazy(() => import('./YieldHeap.tsx'));
 const RipeHeap = lazy(() => import('./RipeHeap.tsx'));
 const PlaceHeap = lazy(() => import('./PlaceHeap.tsx'));
 const LogReady = lazy(() => import('./log/LogReady.tsx'));
+const WouldHeap = lazy(() => import('../would/WouldHeap.tsx'));
 const RecordPage = lazy(() => import('../record/RecordPage.tsx'));
 const LogFed = lazy(() => import('./log/LogFed.tsx'));
 
@@ -61,6 +62,8 @@ export default function HeapAt({ heap: id, page }: Properties): ReactNode {
       return <SpreadHeap heap={heap} />;
     case 'record':
       return <RecordPage of={{ type: 'heap', id: heap.id }} />;
+    case 'would':
+      return <WouldHeap heap={heap} />;
     case 'note':
       return <LogNote heap={heap} />;
     default:

@@ -116,6 +116,11 @@ export function HeapPage({ heap }: { readonly heap: Heap }): ReactNode {
         <a className="word" href={to('heap', heap.id, 'yield')}>
           {speaker.say('app.heap.yield')}
         </a>
+        {heap.built !== null && heap.built.body.layers.length > 0 && (
+          <a className="word" href={to('heap', heap.id, 'would')}>
+            {speaker.say('app.mix.would')}
+          </a>
+        )}
       </p>
       <p>
         <a className="word" href={to('heap', heap.id, 'record')}>

@@ -1,18 +1,11 @@
 import '@loamwright/words/later';
-import { firstChecks, laid, stuffed } from '@loamwright/advisor';
-import type { Holding } from '@loamwright/daybook';
-import type {
-  BestMeasurement,
-  BestMeasurementInput,
-  CheckId,
-  Ingredient,
-  MixSolution,
-  ValuedCheck,
-} from '@loamwright/science';
+import { firstChecks } from '@loamwright/advisor';
+import type { BestMeasurement, BestMeasurementInput, CheckId, MixSolution, ValuedCheck } from '@loamwright/science';
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
-import { type OwnMeasures, useSettings } from '../../device/settings.ts';
+import { useSettings } from '../../device/settings.ts';
 import { useBook } from '../../keep/useBook.ts';
 import type { Bins } from '../../mix/draft.ts';
+import { mixLaid } from '../../mix/mix-laid.ts';
 import { measureFirst } from '../../mix/solver.ts';
 import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
@@ -66,22 +59,6 @@ function useMeasureFirst(input: BestMeasurementInput): BestMeasurement | null {
     };
   }, [input]);
   return found;
-}
-
-/** The mix as it is laid: so much of what was said to be at the bins, each as surely as it was said. */
-function mixLaid(
-  bins: Bins,
-  { use, fetch }: MixSolution,
-  ownSizes: OwnMeasures,
-  holding: Holding,
-): BestMeasurementInput {
-  const used = use.flatMap(({ stock, measure, count }): readonly Ingredient[] => {
-    const item = bins.items[stock];
-    if (item === undefined || count <= 0) return [];
-    return [{ ...stuffed(item.material, [], holding), amount: laid(item.amount, measure, count) }];
-  });
-  const fetched = fetch.map(({ material, measure, count }): Ingredient => ({ material, amount: { measure, count } }));
-  return { ingredients: [...used, ...fetched], ownSizes };
 }
 
 type Linked = Exclude<CheckId, 'settle'>;

@@ -55,7 +55,16 @@ function MixAnswer({ bins, input, solution }: AnswerProperties): ReactNode {
           onTouch={({ place }) => openSheet(place === 'water' ? 'water' : `stuff:${stuffAt(report, place)}`)}
         />
       </p>
-      {buildable && <Picture bins={bins} solution={solution} />}
+      {buildable && (
+        <>
+          <Picture bins={bins} solution={solution} />
+          <p>
+            <a className="word" href={to('bins', 'would')}>
+              {speaker.say('app.mix.would')}
+            </a>
+          </p>
+        </>
+      )}
       <Others input={input} aim={bins.aim} />
       {buildable && (
         <Suspense fallback={null}>

@@ -1,0 +1,77 @@
+import { type HeapCoverId, type HeapWallId, heapCoverIds, heapWallIds } from '@loamwright/science';
+import { type ReactNode, useState } from 'react';
+import { Choices } from '../../parts/Choices.tsx';
+import { QuantityField } from '../../parts/QuantityField.tsx';
+import { Sheet } from '../../parts/Sheet.tsx';
+import { closeSheet } from '../../shell/route.ts';
+import { useSpeaker } from '../../shell/words.tsx';
+import { type Here, type Week, weekIds, weeks_degC } from './asked.ts';
+import { degrees } from './said.ts';
+
+interface Properties {
+  readonly here: Here;
+  readonly onHere: (here: Here) => void;
+}
+
+/** The air, the walls and the cover. The heap is followed anew when the sheet is closed with its own word. */
+export function HereSheet({ here, onHere }: Properties): ReactNode {
+  const speaker = useSpeaker();
+  const [walls, setWalls] = useState<HeapWallId>(here.walls);
+  const [cover, setCover] = useState<HeapCoverId>(here.cover);
+  const [air_degC, setAir] = useState<number | null>(here.air_degC);
+  // The field is begun anew when a week is chosen, and left alone while somebody writes in it.
+  const [chosenWeek, setChosenWeek] = useState(0);
+  const week = weekIds.find((id) => weeks_degC[id] === air_degC) ?? null;
+  return (
+    <Sheet title={speaker.say('wouldPage.here.title')}>
+      <div className="stack">
+        <Choices<Week>
+          legend={speaker.say('wouldPage.here.week')}
+          options={weekIds.map((value) => ({
+            value,
+            text: speaker.say(`wouldPage.here.week.${value}`, {
+              air: degrees(speaker, weeks_degC[value]),
+            }),
+          }))}
+          value={week}
+          onChange={(chosen) => {
+            setAir(weeks_degC[chosen]);
+            setChosenWeek((before) => before + 1);
+          }}
+        />
+        <QuantityField
+          key={chosenWeek}
+          label={speaker.say('wouldPage.here.air')}
+          hint={speaker.say('wouldPage.here.airHint')}
+          shownAs="temperature"
+          value={air_degC}
+          onChange={setAir}
+        />
+        <Choices<HeapWallId>
+          legend={speaker.say('wouldPage.here.walls')}
+          options={heapWallIds.map((value) => ({ value, text: speaker.say(`wouldPage.walls.${value}`) }))}
+          value={walls}
+          onChange={setWalls}
+        />
+        <Choices<HeapCoverId>
+          legend={speaker.say('wouldPage.here.cover')}
+          options={heapCoverIds.map((value) => ({ value, text: speaker.say(`wouldPage.cover.${value}`) }))}
+          value={cover}
+          onChange={setCover}
+        />
+        <button
+          type="button"
+          className="plain-act strong"
+          aria-disabled={air_degC === null}
+          onClick={() => {
+            if (air_degC === null) return;
+            onHere({ air_degC, walls, cover });
+            closeSheet();
+          }}
+        >
+          {speaker.say('wouldPage.here.done')}
+        </button>
+      </div>
+    </Sheet>
+  );
+}
