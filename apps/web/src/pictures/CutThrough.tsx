@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { Drawing, type Room } from './Drawing.tsx';
+import './cut-through.css';
 
 /** A heap's outline as it is drawn: what a bin holds is a box, what lies free a dome. */
 type CutForm = 'box' | 'dome';
@@ -37,6 +38,8 @@ const CORE_OF_DOME = 0.4;
 /** Room for a digit and between two figures, in letters. */
 const DIGIT_LETTERS = 0.6;
 const GAP_LETTERS = 0.6;
+/** The outermost figure stands clear of the outline, px. */
+const CLEAR_PX = 4;
 
 function drawCut(properties: Properties, { width, letter }: Room): { height: number; picture: ReactNode } {
   const { form, width_m, height_m, builtHeight_m, shells_degC, sayTemp, unit } = properties;
@@ -91,10 +94,10 @@ function drawCut(properties: Properties, { width, letter }: Room): { height: num
         {told.map((i) => (
           <text
             key={i}
-            x={i === 0 ? middle : middle + (i + 0.5) * thickness}
+            x={i === count - 1 ? middle + w / 2 - CLEAR_PX : i === 0 ? middle : middle + (i + 0.5) * thickness}
             y={core}
             dominantBaseline="central"
-            textAnchor="middle"
+            textAnchor={i === count - 1 ? 'end' : 'middle'}
             fontSize={i === 0 ? letter : small}
             fontWeight={i === 0 ? 700 : 400}
             fill="var(--ink)"
@@ -158,7 +161,7 @@ function drawKey({
   return {
     height: 2.3 * small,
     picture: (
-      <>
+      <g className="heat-key">
         {Array.from({ length: steps }, (_, i) => left + i * each).map((x, i) => (
           <rect
             key={x}
@@ -183,7 +186,7 @@ function drawKey({
             {i === BOUNDS_degC.length - 1 ? `${sayTemp(bound)} ${unit}` : sayTemp(bound)}
           </text>
         ))}
-      </>
+      </g>
     ),
   };
 }
