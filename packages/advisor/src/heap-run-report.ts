@@ -77,6 +77,7 @@ function lostWords({ day, dryLost_pctDry, volumeLost_pctVolume, nitrogenLost_pct
 
 /** Shares of the heat; a heap that makes next to none has none to tell, for the weather brings it as much. */
 function heatWords({ heatThroughSurface_share, heatWithAir_share }: HeapRunAnswer): Saying {
+  if (heatThroughSurface_share === undefined || heatWithAir_share === undefined) return say('twin.heat.none');
   const both = [heatThroughSurface_share, heatWithAir_share];
   if (both.some(({ p50 }) => p50 < 0 || p50 > 1)) return say('twin.heat.none');
   const areShares = both.every(({ p10, p90 }) => p10 >= 0 && p90 <= 1);

@@ -62,14 +62,14 @@ describe('a service of hourly weather', () => {
     expect(few.ok && few.value.values[10]?.temp_degC).toBeCloseTo(6, 10);
     server?.close();
     const many = await hourlyService(await serve({ body: lacking(10, 20) })).hourly(wanted);
-    expect(many).toMatchObject({ ok: false, problems: [{ code: 'weather-gap', found: '10 h' }] });
+    expect(many).toMatchObject({ ok: false, problems: [{ code: 'weather-hours-missing', found: '10 h' }] });
   });
 
   it.each([
     ['a refusal', { status: 503, body: '' }, 'weather-unreachable'],
     ['no JSON', { body: '<html>' }, 'weather-unreadable'],
     ['another form', { body: '{"daily":{}}' }, 'weather-unreadable'],
-    ['too few hours', { body: JSON.stringify({ hourly: { time: ['x'], temperature_2m: [1] } }) }, 'weather-gap'],
+    ['too few hours', { body: JSON.stringify({ hourly: { time: ['x'], temperature_2m: [1] } }) }, 'weather-hours-missing'],
   ])('that answers with %s is told as a problem', async (_what, answer, code) => {
     expect(await hourlyService(await serve(answer)).hourly(wanted)).toMatchObject({ ok: false, problems: [{ code }] });
   });

@@ -17,6 +17,6 @@ export interface HourlyWeather {
 
 /** Where weather that was or is foretold comes from. Nothing asks it by itself, and nothing needs it. */
 export interface WeatherSource {
-  /** Problems: `weather-unreachable`, `weather-unreadable`, `weather-gap`. */
+  /** Problems: `weather-unreachable`, `weather-unreadable`, `weather-hours-missing`. */
   hourly(wanted: WeatherWanted): Promise<Outcome<HourlyWeather>>;
 }

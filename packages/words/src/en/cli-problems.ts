@@ -44,7 +44,7 @@ export const cliProblemsEn = {
     'No weather came from {path} ({found}). The service’s address is in LOAMWRIGHT_WEATHER; without it, say the air yourself: --air.',
   'problem.weather-unreadable':
     'What came as {path} is no hourly weather: it begins “{found}”. What would do: {wanted}.',
-  'problem.weather-gap': 'The weather has a gap at {path}: {found}. What would do: {wanted}.',
+  'problem.weather-hours-missing': 'The weather has a gap at {path}: {found}. What would do: {wanted}.',
   'problem.measurement-unreadable': '{path} is “{found}”, which can’t be read. What would do: {wanted}.',
   'problem.when-unreadable':
     'The time “{found}” ({path}) can’t be read. What would do: 18:00, yesterday, yesterday 18:00, monday 7:30, 3 days ago, 3 months ago, 2026-03-01, 2026-03-01 18:00.',
