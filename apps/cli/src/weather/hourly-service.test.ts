@@ -69,7 +69,11 @@ describe('a service of hourly weather', () => {
     ['a refusal', { status: 503, body: '' }, 'weather-unreachable'],
     ['no JSON', { body: '<html>' }, 'weather-unreadable'],
     ['another form', { body: '{"daily":{}}' }, 'weather-unreadable'],
-    ['too few hours', { body: JSON.stringify({ hourly: { time: ['x'], temperature_2m: [1] } }) }, 'weather-hours-missing'],
+    [
+      'too few hours',
+      { body: JSON.stringify({ hourly: { time: ['x'], temperature_2m: [1] } }) },
+      'weather-hours-missing',
+    ],
   ])('that answers with %s is told as a problem', async (_what, answer, code) => {
     expect(await hourlyService(await serve(answer)).hourly(wanted)).toMatchObject({ ok: false, problems: [{ code }] });
   });

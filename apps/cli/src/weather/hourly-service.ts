@@ -110,7 +110,12 @@ function readAnswer(text: string, { from, to }: WeatherWanted): Outcome<HourlyWe
   const hours = hourly.time.length;
   const days = (Date.parse(to) - Date.parse(from)) / (HOURS_A_DAY * 3_600_000) + 1;
   if (hours !== days * HOURS_A_DAY || QUANTITIES.some((id) => (hourly[id]?.length ?? hours) !== hours)) {
-    return bad({ code: 'weather-hours-missing', path: 'hourly.time', found: String(hours), wanted: String(days * HOURS_A_DAY) });
+    return bad({
+      code: 'weather-hours-missing',
+      path: 'hourly.time',
+      found: String(hours),
+      wanted: String(days * HOURS_A_DAY),
+    });
   }
   const bridged = bridgeAll(hourly);
   if (!bridged.ok) return bridged;

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { traitsOf, typicalFigures } from './parameters.ts';
-import { wholeOf } from './whole.ts';
 import type { HeapAct, HeapRun } from './run.ts';
 import { runHeap } from './run.ts';
 import { shellTemperature_degC } from './state.ts';
 import { inTheOpen, lineOf, runLike, stillAir, stuffLike } from './testing/heaps.ts';
 import { constantWeather } from './weather.ts';
+import { wholeOf } from './whole.ts';
 
 /** What a run does, day by day: its core, and what became of the whole. */
 function followed(change: Partial<HeapRun> = {}) {
