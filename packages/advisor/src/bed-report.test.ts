@@ -241,6 +241,10 @@ describe('compost of a heap on a bed', () => {
     // Fewer draws than the page has move the middle by a few percent.
     expect(likely(described.phosphorus_pctDry) / found.value.phosphorus_pctDry.p50).toBeCloseTo(1, 1);
     expect(likely(described.nitrogen_pctDry ?? 0) / found.value.nitrogen_pctDry.p50).toBeCloseTo(1, 1);
+    // The same barrow weighs the same on the heap's page and on the bed.
+    const density_kgPerM3 = found.value.wet_kg.p50 / found.value.volume_m3.p50;
+    expect(likely(described.densityLoose_kgPerM3AsIs ?? 0) / density_kgPerM3).toBeCloseTo(1, 1);
+    expect(likely(described.moisture_pctWet ?? 0) / found.value.moisture_pctWet.p50).toBeCloseTo(1, 1);
   });
 
   it('unripe keeps the tables’ figures', () => {

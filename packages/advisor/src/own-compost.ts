@@ -16,8 +16,8 @@ const known = new WeakMap<Spreading, OwnQuantities | null>();
 const draws = createDraws(64);
 
 /**
- * What the compost of a heap held when it was spread, from what went into the heap: nitrogen, phosphorus, potassium and carbon of its
- * dry matter. Undefined where nothing is known of that, or where it can't be reckoned.
+ * What the compost of a heap was when it was spread, from what went into the heap: its moisture and weight, and nitrogen, phosphorus,
+ * potassium and carbon of its dry matter. Undefined where nothing is known of that, or where it can't be reckoned.
  */
 export function ownCompost(spreading: Spreading, holding: Holding): OwnQuantities | undefined {
   const before = known.get(spreading);
@@ -38,7 +38,11 @@ function reckoned(layers: readonly Layer[], holding: Holding): OwnQuantities | u
   const found = yieldEstimate.run({ ingredients }, { draws });
   if (!found.ok) return undefined;
   const { nitrogen_pctDry, phosphorus_pctDry, potassium_pctDry, carbonToNitrogen_ratio } = found.value;
+  const { moisture_pctWet, wet_kg, volume_m3 } = found.value;
   return {
+    moisture_pctWet,
+    // Mass and volume go up and down together: their likely ratio, not the ratio of their ends.
+    densityLoose_kgPerM3AsIs: wet_kg.p50 / volume_m3.p50,
     nitrogen_pctDry,
     phosphorus_pctDry,
     potassium_pctDry,
