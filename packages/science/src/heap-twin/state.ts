@@ -52,12 +52,12 @@ export function emptyState(shells: number): HeapState {
   const lasting = lastingIds.map((id) => [id, new Float64Array(shells)] as const);
   return {
     shells,
-    ...emptyChanging(shells),
-    ...(Object.fromEntries(lasting) as Record<LastingId, Float64Array>),
     oxygen_kgPerKg: new Float64Array(shells),
     built_m3: new Float64Array(shells),
     builtDry_kg: new Float64Array(shells),
     settled_share: 0,
+    ...emptyChanging(shells),
+    ...(Object.fromEntries(lasting) as Record<LastingId, Float64Array>),
   };
 }
 
