@@ -1,9 +1,10 @@
 // The heap model's right-hand side in Python under SciPy's integrators: scripts/second-method/bench.py.
 import { spawnSync } from 'node:child_process';
+import { buildHeap } from '../packages/science/src/heap-twin/build.ts';
 import type { HeapRun } from '../packages/science/src/heap-twin/run.ts';
-import type { WeatherAt } from '../packages/science/src/heap-twin/surroundings.ts';
+import { cutShells, outlineOf, withVolume } from '../packages/science/src/heap-twin/shape.ts';
+import { noWeather, type WeatherAt } from '../packages/science/src/heap-twin/surroundings.ts';
 import { stillAir } from '../packages/science/src/heap-twin/testing/heaps.ts';
-import { written } from '../packages/science/src/heap-twin/testing/problems.ts';
 import { climateWeather } from '../packages/science/src/heap-twin/weather.ts';
 
 /** What SciPy is asked for; the reference is LSODA's at the last. */
@@ -55,13 +56,35 @@ function pythonWithSciPy(): string | undefined {
   return tried.find((python) => spawnSync(python, ['-c', 'import scipy.integrate']).status === 0);
 }
 
+/** The arrays of numbers among the parts of a thing, as JSON has them. */
+function numbersIn(thing: object): Readonly<Record<string, unknown>> {
+  const parts = Object.entries(thing).map(([key, part]) => [key, part instanceof Float64Array ? [...part] : part]);
+  return Object.fromEntries(parts) as Readonly<Record<string, unknown>>;
+}
+
+/** A run as scripts/second-method/heap.py takes it, shown at the end of each day. */
+function problemOf(run: HeapRun): unknown {
+  const shells = cutShells(outlineOf(withVolume(run.shape, run.stuff.volume_m3)), run.shellCount);
+  const weather = noWeather();
+  run.weatherAt(0, weather);
+  return {
+    name: 'bench',
+    shells: numbersIn(shells),
+    traits: run.traits,
+    standing: run.standing,
+    weather,
+    state: numbersIn(buildHeap(run.stuff, shells)),
+    days: run.days,
+    shown_day: Array.from({ length: run.days }, (_, day) => day + 1),
+  };
+}
+
 /** A run by BDF and LSODA at every tolerance, or undefined where there is no SciPy. */
 export function bySciPy(run: HeapRun, swing_K: number): SciPyAnswer | undefined {
   const python = pythonWithSciPy();
   if (python === undefined) return undefined;
-  const shown_day = Array.from({ length: run.days }, (_, day) => day + 1);
   const asked = {
-    problem: written({ name: 'bench', run, shown_day }),
+    problem: problemOf(run),
     wave: { mean_degC: MEAN_degC, swing_K, humidity_share: stillAir(MEAN_degC).humidity_share },
     methods: ['BDF', 'LSODA'],
     rtols: RTOLS,
