@@ -137,4 +137,29 @@ export const cliProblemsEn = {
     '{path} comes to {found} entries, and {wanted} at the most are written down at once. Part it by season.',
   'problem.soil-unreadable':
     '“{found}” is no figure of a soil test. What would do: p=84ppm, k=300lb/ac, p2o5=190mg/kg, p=20ppm@olsen.',
+  'problem.heap-shape-unreadable': 'The size “{found}” ({path}) can’t be read. What would do: {wanted}.',
+  'problem.two-forms': '{path} and {found} are two forms of one answer: say one of them.',
+  'problem.day-unreadable':
+    '“{found}” ({path}) can’t be read. It begins with a day after it was built, then a colon: {wanted}.',
+  'problem.climate-unreadable':
+    '“{found}” ({path}) can’t be read. What would do: the means of the warmest and the coldest month, 17C/3C or 63F/37F.',
+  'problem.air-measure-unreadable': '{path} is “{found}”, which can’t be read. What would do: {wanted}.',
+  'problem.heap-not-built':
+    'Of “{found}” nobody wrote down how it was built, for it came from another heap. What would do: what is in it, such as straw=3bales.',
+  'problem.heap-too-old': '“{found}” is more than {wanted} days old, and no run is longer.',
+  'problem.heap-or-stuff':
+    '“{found}” has no = in it. What would do: stuff with amounts (straw=9buckets), or the name of one heap of the daybook and nothing else.',
+  'problem.weather-no-header':
+    '{path} begins with “{found}”, and no row near it names a column of days or times and one of temperatures. What would do: date, temperature °C, humidity %, wind m/s, rain mm.',
+  'problem.weather-no-unit':
+    '{path} (file, line, column): nothing says in what “{found}” is told. What would do: {wanted}, in the header or in each cell.',
+  'problem.weather-figure': '{path} (file, line, column): “{found}” can’t be read. What would do: {wanted}.',
+  'problem.weather-beyond':
+    '{path} (file, line, column): no weather has “{found}”; what would do is {wanted}. Look for a slip, or for the wrong unit.',
+  'problem.weather-twice': '{path} (file and line): “{found}” stood there before.',
+  'problem.weather-gap':
+    '{path} (file and line): {found} days without a temperature before it, and at most {wanted} are bridged. Add what lacks, or give a table of its own.',
+  'problem.weather-no-rows': '{path} (file and line): below that header there is no temperature.',
+  'problem.weather-not-then':
+    '{path} has weather from {wanted}, and none for {found}. Say with --built when it is built, or give another table.',
 } as const;

@@ -12,6 +12,8 @@ export const problemsEn = {
   'place.dry_g': 'the weight after drying',
   'place.container_g': 'the weight of the dish',
   'place.compost_pctVolume': 'the share of compost',
+  'problem.more-than-sown':
+    '{found} came up, and {wanted} were sown in each pot. Count again, or say how many were sown.',
   'problem.missing': '{path} is missing: it wants {wanted}.',
   'problem.wrong-type': '{path} is {found}; it wants {wanted}.',
   'problem.too-big': '{path} is {found}, which is too much; it wants {wanted}.',

@@ -73,8 +73,6 @@ export const ripeEn = {
   'ripe.book.fattyAcids_mgPerKgDry': 'fatty acids {value, number, ::.#} mg/kg',
   'ripe.book.solubleCarbon_pctDry': 'soluble carbon {value, number, ::.##} %',
   'ripe.book.solubleCarbonToOrganicNitrogen_ratio': 'soluble carbon to nitrogen {value, number, ::.##}',
-  'problem.more-than-sown':
-    '{found} came up, and {wanted} were sown in each pot. Count again, or say how many were sown.',
   'ripe.no-germs': 'Ripe does not mean free of germs or weed seeds: only logged heat shows that.',
   'ripe.quantity.carbonToNitrogen_ratio': 'C:N',
   'ripe.quantity.respiration_mgCO2CPerGOMPerDay': 'Breath',

@@ -1,3 +1,4 @@
+import '@loamwright/words/later';
 import type { HeapRunAnswer, HeapRunInput } from '@loamwright/science';
 import { type ReactNode, useMemo, useState } from 'react';
 import { useFollowed } from '../../mix/heap-run.ts';

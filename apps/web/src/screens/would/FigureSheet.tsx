@@ -1,3 +1,4 @@
+import '@loamwright/words/later';
 import { type Estimate, type HeapRunAnswer, heapLimits_degC } from '@loamwright/science';
 import type { ReactNode } from 'react';
 import { Sheet } from '../../parts/Sheet.tsx';

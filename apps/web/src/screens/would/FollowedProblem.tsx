@@ -1,3 +1,4 @@
+import '@loamwright/words/later';
 import type { ReactNode } from 'react';
 import { sayProblem } from '../../keep/not-written.ts';
 import type { Followed } from '../../mix/heap-run.ts';

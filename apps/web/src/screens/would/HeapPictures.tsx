@@ -1,3 +1,4 @@
+import '@loamwright/words/later';
 import { type HeapRunAnswer, type HeapRunInput, type HeapShape, heapLimits_degC } from '@loamwright/science';
 import { convert, unitFor, unitTable } from '@loamwright/units';
 import { type ReactNode, useMemo, useState } from 'react';

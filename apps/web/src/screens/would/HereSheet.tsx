@@ -1,3 +1,4 @@
+import '@loamwright/words/later';
 import { type HeapCoverId, type HeapWallId, heapCoverIds, heapWallIds } from '@loamwright/science';
 import { type ReactNode, useState } from 'react';
 import { Choices } from '../../parts/Choices.tsx';

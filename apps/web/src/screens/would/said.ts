@@ -1,3 +1,4 @@
+import '@loamwright/words/later';
 import type { Course, Estimate, HeapRunAnswer } from '@loamwright/science';
 import { heapLimits_degC } from '@loamwright/science';
 import { convert, unitFor } from '@loamwright/units';
