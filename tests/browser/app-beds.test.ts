@@ -169,7 +169,7 @@ describe('the beds', () => {
     // 12 to 4 m²: three barrows to one.
     await page.getByText('3 barrows on Kale').waitFor();
     expect(await answer(page)).toContain('1 barrow on Leeks');
-    await page.getByText('Kale would get more than it wants').waitFor();
+    await page.getByText('By its test Kale has phosphorus that is far too high').waitFor();
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     await act(page, 'Write it down as spread');
     // One of five is left, and it is that which is counted from now on.
