@@ -1,23 +1,13 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect } from 'vitest';
+import { describe, expect } from 'vitest';
 import { act, answer, asks, begin, buildHeap, keptOffline } from './app-steps.ts';
-import { journey, launch, openPhone } from './chromium.ts';
-import { type Served, serve } from './serve.ts';
+import { journey } from './chromium.ts';
+import { besidesNoSignal, standing } from './stand.ts';
 
 describe('the beds', () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launch(), serve()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.stop();
-  });
+  const stand = standing();
 
   journey('a bed set up, sown, tested and spread on with no signal, and a heap shared out', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
     await keptOffline(page);
     await page.context().setOffline(true);
@@ -183,7 +173,7 @@ describe('the beds', () => {
     await page.goBack();
     await page.getByRole('link', { name: /Leeks/u }).click();
     await page.getByText('1 barrow of Spring heap spread on Leeks.').waitFor();
-    expect(errors.filter((error) => !error.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
+    expect(besidesNoSignal(errors)).toEqual([]);
     await close();
   });
 });

@@ -1,25 +1,13 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect } from 'vitest';
+import { describe, expect } from 'vitest';
 import { act, answer, asks, begin, buildHeap, daybookLines, keptOffline } from './app-steps.ts';
-import { journey, launch, openPhone } from './chromium.ts';
-import { type Served, serve } from './serve.ts';
-
-const offline = 'ERR_INTERNET_DISCONNECTED';
+import { journey } from './chromium.ts';
+import { besidesNoSignal, standing } from './stand.ts';
 
 describe('a heap that is nearly done', () => {
-  let browser: Browser;
-  let served: Served;
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launch(), serve()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await served?.stop();
-  });
+  const stand = standing();
 
   journey('how much it comes to and whether it is ripe, told with no signal and kept', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°C, litres, metres');
     await keptOffline(page);
     await page.context().setOffline(true);
@@ -84,19 +72,18 @@ describe('a heap that is nearly done', () => {
     await page.getByRole('radio', { name: 'earthy' }).check({ force: true });
     await act(page, 'Write it down');
     await asks(page, 'Spring heap: how is it?');
-    expect(await daybookLines(page, served.address)).toEqual(
+    expect(await daybookLines(page, stand.address)).toEqual(
       expect.arrayContaining([
         expect.stringContaining('Spring heap tried for ripeness: smells earthy, like a wood and seedlings 85 %'),
         expect.stringContaining('Spring heap tried for ripeness: smells earthy, like a wood and warms by 8 °C'),
       ]),
     );
-    expect(errors.filter((error) => !error.includes(offline))).toEqual([]);
+    expect(besidesNoSignal(errors)).toEqual([]);
     await close();
   });
 
   journey('the rules of the place: written down, held against a heap before its log, and taken back', async () => {
-    const { page, errors, close } = await openPhone(browser);
-    await page.goto(served.address);
+    const { page, errors, close } = await stand.open();
     await begin(page, '°F, gallons, feet');
     await keptOffline(page);
     await page.context().setOffline(true);
@@ -157,13 +144,13 @@ describe('a heap that is nearly done', () => {
     await page.getByRole('link', { name: 'Spring heap' }).click();
     await page.getByText('pass: the distance to the line of the lot').waitFor();
     expect(await answer(page)).not.toContain('Not as it stands');
-    expect(await daybookLines(page, served.address)).toEqual(
+    expect(await daybookLines(page, stand.address)).toEqual(
       expect.arrayContaining([
         expect.stringContaining('Taken back: Rule of the place, Town: bars droppings of animals'),
         expect.stringContaining('Rule of the place, Town: at least 5 ft to the line of the lot'),
       ]),
     );
-    expect(errors.filter((error) => !error.includes(offline))).toEqual([]);
+    expect(besidesNoSignal(errors)).toEqual([]);
     await close();
   });
 });
