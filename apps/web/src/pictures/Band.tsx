@@ -1,6 +1,7 @@
 import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import type { ReactNode } from 'react';
+import { Axes } from './Axes.tsx';
 import { Drawing, type Room } from './Drawing.tsx';
 
 /** An uncertain figure in a year, and what it would be otherwise. */
@@ -71,25 +72,7 @@ function drawBand(properties: Properties, { width, letter }: Room): { height: nu
     height: ground + 3.1 * small,
     picture: (
       <>
-        <text x={0} y={small} fontSize={small} fill="var(--ink-quiet)">
-          {heights}
-        </text>
         <path d={band([...years]) ?? ''} fill="var(--pigment-bone)" stroke="var(--ink)" strokeWidth="0.75" />
-        {y.ticks(4).map((tick) => (
-          <g key={tick}>
-            <path d={`M${left - 5} ${y(tick)} h5`} stroke="var(--ink)" strokeWidth="1" />
-            <text
-              x={left - 7}
-              y={y(tick)}
-              dominantBaseline="central"
-              textAnchor="end"
-              fontSize={small}
-              fill="var(--ink-quiet)"
-            >
-              {tick}
-            </text>
-          </g>
-        ))}
         <path d={path(({ likely }) => likely)} fill="none" stroke="var(--ink)" strokeWidth="2.5" />
         {otherwise !== null && (
           <>
@@ -128,28 +111,7 @@ function drawBand(properties: Properties, { width, letter }: Room): { height: nu
             {sayValue(value)}
           </text>
         ))}
-        <path d={`M${left} ${top} V${ground} H${right}`} fill="none" stroke="var(--ink)" strokeWidth="1.5" />
-        {x.ticks(4).map((year) => (
-          <text
-            key={year}
-            x={x(year)}
-            y={ground + 1.3 * small}
-            textAnchor="middle"
-            fontSize={small}
-            fill="var(--ink-quiet)"
-          >
-            {year}
-          </text>
-        ))}
-        <text
-          x={(left + right) / 2}
-          y={ground + 2.6 * small}
-          textAnchor="middle"
-          fontSize={small}
-          fill="var(--ink-quiet)"
-        >
-          {steps}
-        </text>
+        <Axes x={x} steps={steps} stepCount={4} y={y} heights={heights} small={small} />
       </>
     ),
   };

@@ -1,6 +1,7 @@
 import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import type { ReactNode } from 'react';
+import { Axes } from './Axes.tsx';
 import { Drawing, type Room } from './Drawing.tsx';
 
 /** An uncertain figure on a day. */
@@ -65,25 +66,7 @@ function drawCourse(properties: Properties, { width, letter }: Room): { height: 
     height: ground + 2.9 * small,
     picture: (
       <>
-        <text x={0} y={small} fontSize={small} fill="var(--ink-quiet)">
-          {heights}
-        </text>
         <path d={band([...points]) ?? ''} fill="var(--band)" stroke="var(--ink)" strokeWidth="0.75" />
-        {y.ticks(4).map((tick) => (
-          <g key={tick}>
-            <path d={`M${left - 5} ${y(tick)} h5`} stroke="var(--ink)" strokeWidth="1" />
-            <text
-              x={left - 7}
-              y={y(tick)}
-              dominantBaseline="central"
-              textAnchor="end"
-              fontSize={small}
-              fill="var(--ink-quiet)"
-            >
-              {tick}
-            </text>
-          </g>
-        ))}
         <path
           d={`M${left} ${y(level.at)} H${right}`}
           fill="none"
@@ -108,28 +91,7 @@ function drawCourse(properties: Properties, { width, letter }: Room): { height: 
         <path d={path(({ one }) => one)} fill="none" stroke="var(--ink)" strokeWidth="1.25" />
         <path d={`M${x(here.day)} ${ground} V${top - 4}`} stroke="var(--ink)" strokeWidth="1.5" />
         <circle cx={x(here.day)} cy={y(here.one)} r="4.5" fill="var(--ground)" stroke="var(--ink)" strokeWidth="2.25" />
-        <path d={`M${left} ${top} V${ground} H${right}`} fill="none" stroke="var(--ink)" strokeWidth="1.5" />
-        {x.ticks(6).map((day) => (
-          <text
-            key={day}
-            x={x(day)}
-            y={ground + 1.3 * small}
-            textAnchor="middle"
-            fontSize={small}
-            fill="var(--ink-quiet)"
-          >
-            {day}
-          </text>
-        ))}
-        <text
-          x={(left + right) / 2}
-          y={ground + 2.5 * small}
-          textAnchor="middle"
-          fontSize={small}
-          fill="var(--ink-quiet)"
-        >
-          {steps}
-        </text>
+        <Axes x={x} steps={steps} stepCount={6} y={y} heights={heights} small={small} />
       </>
     ),
   };
