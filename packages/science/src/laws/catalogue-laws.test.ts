@@ -30,6 +30,10 @@ function placesOf(problems: readonly Problem[]): readonly string[] {
 /** Inputs tried of each kind; a solver and the physical model take their time. */
 const RUNS = 150;
 const runsOfTheSlow: Readonly<Record<string, number>> = { 'mix-solve': 15, 'heap-run': 15, 'heap-size': 6 };
+/** Of the inputs near an example so many must be answered and not refused. */
+const LEAST_ANSWERED = 1 / 3;
+/** The example of a run has four materials, weather and an act: several change at once, and oftener to what cannot be, such as an act after the end. */
+const leastAnswered: Readonly<Record<string, number>> = { 'heap-run': 1 / 6 };
 /** A person waits no longer, on the slowest machine; a loop without end shows itself so. */
 const LONGEST_MS = 10_000;
 
@@ -85,8 +89,7 @@ describe.each(catalogue.map((calculation) => [calculation.id, calculation] as co
       }),
       { seed: 41, numRuns },
     );
-    // Else the generator tries the gate only, and not what lies behind it. An example of many parts is changed in several
-    // at once, and oftener to what cannot be.
-    expect(answered).toBeGreaterThan(numRuns / 4);
+    // Else the generator tries the gate only, and not what lies behind it.
+    expect(answered).toBeGreaterThan(numRuns * (leastAnswered[id] ?? LEAST_ANSWERED));
   });
 });

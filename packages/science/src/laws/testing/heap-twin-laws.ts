@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { type AmmoniaSplitInput, ammoniaSplit } from '../../heap-twin/ammonia-split.ts';
-import { type Course, type HeapRunAnswer, heapRun } from '../../heap-twin/heap-run.ts';
+import { heapRun } from '../../heap-twin/heap-run.ts';
+import type { Course, HeapRunAnswer } from '../../heap-twin/heap-run-answer.ts';
 import type { HeapRunInput } from '../../heap-twin/heap-run-input.ts';
 import { type HeapSizeInput, heapSize } from '../../heap-twin/heap-size.ts';
 import { type HeatBalanceInput, heatBalance } from '../../heap-twin/heat-balance.ts';
