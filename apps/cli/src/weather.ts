@@ -10,6 +10,7 @@ import { dateOrders } from './grammar/stamp.ts';
 import { readWeatherTable, type WeatherTable } from './grammar/weather-table.ts';
 import { readWhen } from './grammar/when.ts';
 import type { Session } from './session.ts';
+import { namedService, weatherAtPlace } from './weather/at-place.ts';
 import { weatherSeries } from './weather-series.ts';
 
 /** What the weather is, on the command line. */
@@ -17,6 +18,7 @@ export interface WeatherOptions {
   readonly air?: string | undefined;
   readonly climate?: string | undefined;
   readonly weather?: string | undefined;
+  readonly place?: string | undefined;
   readonly built?: string | undefined;
   readonly south?: boolean | undefined;
   readonly rain?: string | undefined;
@@ -85,6 +87,7 @@ async function weatherOf(
   session: Session,
 ): Promise<Outcome<WeatherRead>> {
   if (options.weather !== undefined) return readFile(options.weather, options, { asked, beside, built }, session);
+  if (options.place !== undefined) return placeOf(options.place, { asked, beside, built }, session);
   if (options.climate !== undefined) return climateOf(options.climate, options, { beside, built }, session);
   if (options.air === undefined) return good(unsaid(asked, beside));
   const air = readMeasurement(options.air, 'temperature', '--air', session.speaker.system);
@@ -236,13 +239,34 @@ async function readFile(
   });
 }
 
+/** The weather that a service has of a place, asked for only where the grower named both. */
+async function placeOf(
+  place: string,
+  { asked, beside, built }: Around,
+  session: Session,
+): Promise<Outcome<WeatherRead>> {
+  const source = namedService(session.environment);
+  if (!source.ok) return source;
+  const now = Temporal.Instant.fromEpochMilliseconds(session.now().getTime()).toZonedDateTimeISO(session.zone);
+  const found = await weatherAtPlace(source.value, { place, from: built ?? now, now, days: asked.days });
+  if (!found.ok) return found;
+  const { readings } = found.value.weather;
+  return good({
+    weather: { readings: { ...readings, values: readings.values.map((one) => ({ ...beside, ...one })) } },
+    notes: endsWords(found.value.covers_day, asked.days),
+  });
+}
+
+/** That weather ends before the run does. */
+function endsWords(covers_day: number, days: number): readonly Saying[] {
+  return covers_day + 1 < days ? [{ key: 'cli.heapRun.weatherEnds', places: { day: Math.round(covers_day) } }] : [];
+}
+
 function notesOf({ aside, rows }: WeatherTable, covers_day: number, days: number): readonly Saying[] {
   const isMiddle = rows.some(({ values }) => values.lowest !== undefined && values.highest !== undefined);
   return [
     ...(isMiddle ? [{ key: 'cli.heapRun.weatherMeans' } as const] : []),
-    ...(covers_day + 1 < days
-      ? [{ key: 'cli.heapRun.weatherEnds', places: { day: Math.round(covers_day) } } as const]
-      : []),
+    ...endsWords(covers_day, days),
     ...(aside.length === 0 ? [] : [{ key: 'cli.heapRun.aside', places: { names: aside.join(', ') } } as const]),
   ];
 }

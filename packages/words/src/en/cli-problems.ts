@@ -40,6 +40,10 @@ export const cliProblemsEn = {
   'problem.clause-unreadable': 'The clause “{found}” ({path}) can’t be read. What would do: {wanted}.',
   'problem.no-clauses':
     'No clause was given. Give each with --clause, such as --clause "height 4ft", or a file of them with --file.',
+  'problem.weather-no-service':
+    'No service of hourly weather is named. Set LOAMWRIGHT_WEATHER to the address of one, or say the air yourself: --air.',
+  'problem.place-unreadable':
+    '{path} is “{found}”, which can’t be read. What would do: degrees north and east, {wanted}.',
   'problem.weather-unreachable':
     'No weather came from {path} ({found}). The service’s address is in LOAMWRIGHT_WEATHER; without it, say the air yourself: --air.',
   'problem.weather-unreadable':
