@@ -92,6 +92,8 @@ function valuesAt(point) {
   );
 }
 
+/** Microbes of the usual heap on its first day. */
+const ACTIVITY = 0.2;
 const [FAST, HEMICELLULOSE, CELLULOSE, LIGNIN, INERT] = [0.2, 0.22, 0.3, 0.18, 0.1];
 
 /** A run of the usual heap with other figures. @param {number[]} point @returns {number[]} each output */
@@ -107,6 +109,7 @@ function answersAt(point) {
     carbonToNitrogen_ratio: values['carbonToNitrogen_ratio'],
     pools_shareOfVolatile: [fast, slow * HEMICELLULOSE, slow * CELLULOSE, LIGNIN, INERT],
     temp_degC: Math.max(2, air_degC),
+    activity_share: Math.min(1, ACTIVITY * Number(values['startActivity_ratio'])),
   });
   const built_kg = stuff.organicN_kg + stuff.ammoniacalN_kg + stuff.nitrateN_kg;
   const figures = Object.fromEntries(model.uncertainIds.map((/** @type {string} */ id) => [id, values[id]]));

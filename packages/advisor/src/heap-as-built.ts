@@ -1,8 +1,6 @@
-import type { Bay, BaySetUp, Cover, Entry, Heap, HeapAct, Holding, LayerPut, Wall } from '@loamwright/daybook';
+import type { Bay, BaySetUp, Cover, Entry, Heap, HeapAct, Holding, LayerPut } from '@loamwright/daybook';
 import {
-  type HeapCoverId,
   type HeapShape,
-  type HeapWallId,
   type Ingredient,
   knownMaterial,
   likely,
@@ -12,15 +10,10 @@ import {
 import type { Saying } from '@loamwright/words';
 import { added } from './bin-layers.ts';
 import { probeReadings } from './heap-reading.ts';
+import { coverOver, wallAround } from './heap-standing.ts';
 import { stuffed } from './own-stuff.ts';
 import { say } from './saying.ts';
 import { daysFrom } from './when.ts';
-
-/** A change of how a heap stands, which leaves the rest as it was. */
-export type StandChange = { readonly at_day: number; readonly act: 'stand' } & NamedStanding;
-
-/** Something done to a heap, a change of its standing told alone. */
-export type ActTold = Exclude<ToldAct, { readonly act: 'stand' }> | StandChange;
 
 /** A temperature that was read, days after the heap was built. */
 export interface TempAtDay {
@@ -39,7 +32,7 @@ export interface HeapAsBuilt {
   readonly standing: NamedStanding;
   /** Whether a roof keeps rain and sun off. */
   readonly roofed: boolean;
-  readonly acts: readonly ActTold[];
+  readonly acts: readonly ToldAct[];
   /** Of the core. */
   readonly readings: readonly TempAtDay[];
   /** Air that was read beside it. */
@@ -47,28 +40,6 @@ export interface HeapAsBuilt {
   readonly notes: readonly Saying[];
 }
 
-const wallOf: Readonly<Record<Wall, HeapWallId>> = {
-  boards: 'timber',
-  pallets: 'pallet',
-  mesh: 'none',
-  masonry: 'block',
-  bales: 'strawBales',
-  plastic: 'plastic',
-  drum: 'plastic',
-  open: 'none',
-  other: 'none',
-};
-
-const coverOf: Readonly<Record<Cover, HeapCoverId>> = {
-  none: 'open',
-  sheet: 'tarpaulin',
-  lid: 'lid',
-  straw: 'straw',
-  leaves: 'straw',
-  soil: 'compost',
-  compost: 'compost',
-  other: 'open',
-};
 const unlike: ReadonlySet<Cover> = new Set(['leaves', 'soil', 'other']);
 
 /** As many acts as a run takes; feeds beyond it are laid on together. */
@@ -125,7 +96,7 @@ export function heapAsBuilt(heap: Heap, holding: Holding, now: string): HeapAsBu
 
 /** How a heap stands in a bay. */
 export function standingIn({ wall, roofed }: BaySetUp): Pick<HeapAsBuilt, 'standing' | 'roofed'> {
-  return { standing: { walls: wallOf[wall] }, roofed: roofed === true };
+  return { standing: { walls: wallAround[wall] }, roofed: roofed === true };
 }
 
 interface Start {
@@ -172,10 +143,10 @@ interface Around {
   readonly notes: Saying[];
 }
 
-function actTold(act: HeapAct, at_day: number, { holding, unknown, notes }: Around): readonly ActTold[] {
-  const into = (id: string | undefined): readonly ActTold[] => {
+function actTold(act: HeapAct, at_day: number, { holding, unknown, notes }: Around): readonly ToldAct[] {
+  const into = (id: string | undefined): readonly ToldAct[] => {
     const wall = id === undefined ? undefined : holding.bays.get(id)?.setUp.body.wall;
-    return wall === undefined ? [] : [{ at_day, act: 'stand', walls: wallOf[wall] }];
+    return wall === undefined ? [] : [{ at_day, act: 'stand', walls: wallAround[wall] }];
   };
   switch (act.kind) {
     case 'heap-fed': {
@@ -193,7 +164,7 @@ function actTold(act: HeapAct, at_day: number, { holding, unknown, notes }: Arou
     }
     case 'covered':
       if (unlike.has(act.body.cover)) notes.push(say('asBuilt.other-cover'));
-      return [{ at_day, act: 'stand', cover: coverOf[act.body.cover] }];
+      return [{ at_day, act: 'stand', cover: coverOver[act.body.cover] }];
     case 'combined':
       notes.push(say('asBuilt.came-from'));
       return [];
@@ -208,15 +179,15 @@ function actTold(act: HeapAct, at_day: number, { holding, unknown, notes }: Arou
 }
 
 /** Feeds laid on together as far as the acts of a run make it needful: of so many days as one, at the first of them. */
-function joined(acts: readonly ActTold[]): { readonly acts: readonly ActTold[]; readonly slice_days?: number } {
+function joined(acts: readonly ToldAct[]): { readonly acts: readonly ToldAct[]; readonly slice_days?: number } {
   if (acts.length <= MOST_ACTS) return { acts };
   const others = acts.filter(({ act }) => act !== 'add');
   const tried = slices_days.map((slice_days) => ({ slice_days, acts: [...others, ...feedsOf(acts, slice_days)] }));
   return tried.find((one) => one.acts.length <= MOST_ACTS) ?? tried.at(-1) ?? { acts };
 }
 
-function feedsOf(acts: readonly ActTold[], slice_days: number): readonly ActTold[] {
-  const bySlice = new Map<number, Extract<ActTold, { readonly act: 'add' }>>();
+function feedsOf(acts: readonly ToldAct[], slice_days: number): readonly ToldAct[] {
+  const bySlice = new Map<number, Extract<ToldAct, { readonly act: 'add' }>>();
   for (const act of acts) {
     if (act.act !== 'add') continue;
     const slice = Math.floor(act.at_day / slice_days);
@@ -227,8 +198,8 @@ function feedsOf(acts: readonly ActTold[], slice_days: number): readonly ActTold
 }
 
 function together(
-  one: Extract<ActTold, { readonly act: 'add' }>,
-  other: Extract<ActTold, { readonly act: 'add' }>,
+  one: Extract<ToldAct, { readonly act: 'add' }>,
+  other: Extract<ToldAct, { readonly act: 'add' }>,
 ): readonly Ingredient[] {
   const all = new Map<string, Ingredient>();
   for (const ingredient of [...one.mix.ingredients, ...other.mix.ingredients]) {
@@ -260,16 +231,4 @@ function shapeOf({ built }: Heap, bay: Bay | undefined): { readonly shape?: Heap
 
 function once(notes: readonly Saying[]): readonly Saying[] {
   return [...new Map(notes.map((note) => [note.key, note])).values()];
-}
-
-/** Acts in the order of their days, each change of standing with what stays of the standing before it. */
-export function actsInOrder(acts: readonly ActTold[], standing: NamedStanding): readonly ToldAct[] {
-  let now = standing;
-  return [...acts]
-    .sort((a, b) => a.at_day - b.at_day)
-    .map((one) => {
-      if (one.act !== 'stand') return one;
-      now = { ...now, ...one };
-      return { ...now, at_day: one.at_day, act: 'stand' };
-    });
 }

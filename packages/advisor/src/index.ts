@@ -43,8 +43,6 @@ export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } 
 export { entrySaying } from './entry-saying.ts';
 export { waitNotes } from './harvest-wait.ts';
 export {
-  type ActTold,
-  actsInOrder,
   type HeapAsBuilt,
   heapAsBuilt,
   standingIn,
@@ -64,6 +62,7 @@ export { heapRunCsv } from './heap-run-csv.ts';
 export { type HeapRunReport, heapRunReport } from './heap-run-report.ts';
 export { type HeapSizeReport, heapSizeReport, type SizesFound } from './heap-size-report.ts';
 export { type HeapSpread, type HeapSpreadAsked, heapSpread, spreadsOf } from './heap-spread.ts';
+export { coverOver, wallAround } from './heap-standing.ts';
 export { beanSteps, beanWords, type InputReport, inputReport, keptBeans } from './inputs-report.ts';
 export { type IntervalReport, intervalReport } from './interval-report.ts';
 export { laid, partFills, scaled } from './laid.ts';

@@ -1,5 +1,6 @@
-import { type ActTold, stuffed } from '@loamwright/advisor';
+import { stuffed } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
+import type { ToldAct } from '@loamwright/science';
 import { bad, good, type Outcome, type Problem } from '@loamwright/science';
 import type { UnitSystem } from '@loamwright/units';
 import { readIngredients } from './ingredient.ts';
@@ -17,7 +18,7 @@ export interface ActOptions {
 
 /** An act, and what it was typed with. */
 export interface ActRead {
-  readonly act: ActTold;
+  readonly act: ToldAct;
   readonly path: string;
 }
 
@@ -48,7 +49,7 @@ export function readActs(options: ActOptions, around: Around): Outcome<readonly 
   return problems.length > 0 ? bad(...problems) : good(read.flatMap((one) => (one.ok ? [one.value] : [])));
 }
 
-function at(path: string, act: Outcome<ActTold>): Outcome<ActRead> {
+function at(path: string, act: Outcome<ToldAct>): Outcome<ActRead> {
   return act.ok ? good({ act: act.value, path }) : act;
 }
 
@@ -60,7 +61,7 @@ function readDay(text: string, path: string, wanted: string): Outcome<DayRead> {
 }
 
 /** `6`, `6:rough`. */
-function readTurn(text: string): Outcome<ActTold> {
+function readTurn(text: string): Outcome<ToldAct> {
   const day = readDay(text, '--turn', '6, 6:rough');
   if (!day.ok) return day;
   const { at_day, rest } = day.value;
@@ -70,7 +71,7 @@ function readTurn(text: string): Outcome<ActTold> {
 }
 
 /** `8:20L`, `8:20L:top`. */
-function readWatering(text: string, system: UnitSystem): Outcome<ActTold> {
+function readWatering(text: string, system: UnitSystem): Outcome<ToldAct> {
   const wanted = '8:20L, 8:20L:top';
   const day = readDay(text, '--water-on', wanted);
   if (!day.ok) return day;
@@ -93,7 +94,7 @@ function readWatering(text: string, system: UnitSystem): Outcome<ActTold> {
 }
 
 /** `10:straw`. */
-function readCovering(text: string): Outcome<ActTold> {
+function readCovering(text: string): Outcome<ToldAct> {
   const day = readDay(text, '--cover-on', '10:straw, 10:open');
   if (!day.ok) return day;
   const { at_day, rest = '' } = day.value;
@@ -102,7 +103,7 @@ function readCovering(text: string): Outcome<ActTold> {
 }
 
 /** `5: grass=2barrows; straw=1bale`, `5:mixed: grass=2barrows`. */
-function readAdding(text: string, { names, holding }: Around): Outcome<ActTold> {
+function readAdding(text: string, { names, holding }: Around): Outcome<ToldAct> {
   const wanted = '5: grass=2barrows; straw=1bale, 5:mixed: grass=2barrows';
   const day = readDay(text, '--add', wanted);
   if (!day.ok) return day;

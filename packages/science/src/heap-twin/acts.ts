@@ -1,7 +1,7 @@
 import { keptIds } from './build.ts';
+import { FRESH_OXYGEN_kgPerKg } from './constants.ts';
 import { enter, LINE } from './ledger.ts';
 import { evaporation_JPerKg } from './moist-air.ts';
-import { FRESH_OXYGEN_kgPerKg } from './oxygen.ts';
 import { twinParameters } from './parameters.ts';
 import type { Shells } from './shape.ts';
 import { emptyState, type HeapState, shellHeat_JPerK, shellTemperature_degC, shellVolatile_kg } from './state.ts';

@@ -7,7 +7,7 @@ const HOTTEST_degC = 140;
 const PER_KELVIN = 4;
 const COUNT = (HOTTEST_degC - COLDEST_degC) * PER_KELVIN + 1;
 
-/** A function of temperature as a table: 3 parts in 100,000 off for saturation, for a tenth of the time. */
+/** A function of temperature as a table: 1 part in 10,000 off at worst for saturation, below 10 °C, for a tenth of the time. */
 function tabulated(of: (temp_degC: number) => number): Float64Array {
   return Float64Array.from({ length: COUNT }, (_, i) => of(COLDEST_degC + i / PER_KELVIN));
 }

@@ -1,4 +1,4 @@
-import { ZERO_CELSIUS_K } from './moist-air.ts';
+import { ZERO_CELSIUS_K } from './constants.ts';
 import { twinParameters } from './parameters.ts';
 
 /** Gas constant, J/(mol K). */

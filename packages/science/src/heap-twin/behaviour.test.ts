@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { OXYGEN_VOLUME_PER_MASS } from './constants.ts';
 import { traitsOf, typicalFigures } from './parameters.ts';
 import type { HeapAct, HeapRun } from './run.ts';
 import { runHeap } from './run.ts';
@@ -15,7 +16,7 @@ function followed(change: Partial<HeapRun> = {}) {
   const wholes: ReturnType<typeof wholeOf>[] = [];
   const end = runHeap(runLike(change), 86_400, ({ state }) => {
     core_degC.push(shellTemperature_degC(state, 0));
-    oxygen_pct.push(100 * (28.97 / 31.998) * (state.oxygen_kgPerKg[0] ?? Number.NaN));
+    oxygen_pct.push(100 * OXYGEN_VOLUME_PER_MASS * (state.oxygen_kgPerKg[0] ?? Number.NaN));
     pH.push(state.pH[0] ?? Number.NaN);
     wholes.push(wholeOf(state));
   });

@@ -1,4 +1,4 @@
-import { FRESH_OXYGEN_kgPerKg } from './oxygen.ts';
+import { FRESH_OXYGEN_kgPerKg } from './constants.ts';
 import type { Shells } from './shape.ts';
 import { emptyState, type HeapState } from './state.ts';
 import { heatOf_J, type Stuff, volatileOf_kg } from './stuff.ts';

@@ -1,10 +1,11 @@
 import { ammoniumAt, waterOverGasAt } from './air-table.ts';
+import { FRESH_OXYGEN_kgPerKg } from './constants.ts';
 import { findDraught, type Setting } from './draught.ts';
 import type { Fields } from './fields.ts';
 import { DRAINING_perS, held_kg, lookInside } from './inside.ts';
 import { LINE } from './ledger.ts';
 import { humidity_kgPerKg, vapour_kgPerM3 } from './moist-air.ts';
-import { balanceOxygen, FRESH_OXYGEN_kgPerKg } from './oxygen.ts';
+import { balanceOxygen } from './oxygen.ts';
 import { DAY_S, type Traits, twinParameters } from './parameters.ts';
 import type { Rates } from './rates.ts';
 import type { HeapState } from './state.ts';
@@ -60,7 +61,7 @@ export function findRates(
 ): void {
   const left_share = lookInside(state, heap.traits, fields);
   findDraught(fields, state, heap, weather, left_share);
-  if (step_s > 0) holdVapourBack(fields, state, heap.traits.plumeContact_share, step_s);
+  if (step_s > 0) holdVapourBack(fields, state, weather, heap.traits.plumeContact_share, step_s);
   rates.flows[LINE.oxygenDrawnIn_kg] = FRESH_OXYGEN_kgPerKg * (fields.drawn_kgPerS[heap.shells.count - 1] as number);
   rates.flows[LINE.oxygenSupplied_kg] = balanceOxygen(fields, state, heap.traits);
   rot(heap.traits, state, fields, rates);
@@ -73,17 +74,24 @@ export function findRates(
  * A shell about to run dry gives off less: with z the share of its water that would leave in a step, 1/(1 + z²) of it.
  * For the steps in use z is a thousandth, and the bare rates have none of it.
  */
-function holdVapourBack(fields: Fields, state: HeapState, contact_share: number, step_s: number): void {
-  const { humidity_kgPerKg, vapour_Pa } = fields;
-  const count = humidity_kgPerKg.length;
+function holdVapourBack(
+  fields: Fields,
+  state: HeapState,
+  weather: Weather,
+  contact_share: number,
+  step_s: number,
+): void {
+  const { humidity_kgPerKg: humidity, vapour_Pa } = fields;
+  const outside = humidity_kgPerKg(weather.vapour_Pa, PRESSURE_Pa);
+  const count = humidity.length;
   const last = count - 1;
   let inner = 0;
   let innerVapour_Pa = 0;
   for (let i = 0; i < count; i++) {
-    const here = humidity_kgPerKg[i] as number;
+    const here = humidity[i] as number;
     const here_Pa = vapour_Pa[i] as number;
-    const beyond = i === last ? 0 : (humidity_kgPerKg[i + 1] as number);
-    const beyond_Pa = i === last ? 0 : (vapour_Pa[i + 1] as number);
+    const beyond = i === last ? outside : (humidity[i + 1] as number);
+    const beyond_Pa = i === last ? weather.vapour_Pa : (vapour_Pa[i + 1] as number);
     const innerRisen = i === 0 ? 0 : (fields.risen_kgPerS[i - 1] as number);
     const innerFace = i === 0 ? 0 : (fields.vapourFace_m3PerS[i - 1] as number);
     const perPa = vapour_kgPerM3(fields.temp_degC[i] as number, 1);
@@ -99,7 +107,7 @@ function holdVapourBack(fields: Fields, state: HeapState, contact_share: number,
     if (z < NOTICEABLE) continue;
     const kept = 1 / (1 + z * z);
     vapour_Pa[i] = here_Pa * kept;
-    humidity_kgPerKg[i] = here * kept;
+    humidity[i] = here * kept;
     fields.vapourSlope_PaPerK[i] = (fields.vapourSlope_PaPerK[i] as number) * kept;
     fields.humiditySlope_perK[i] = (fields.humiditySlope_perK[i] as number) * kept;
   }

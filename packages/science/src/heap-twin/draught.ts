@@ -1,4 +1,5 @@
 import { placeOf, saturationAt_Pa } from './air-table.ts';
+import { GRAVITY_MPerS2, TWENTY_CELSIUS_K, ZERO_CELSIUS_K } from './constants.ts';
 import type { Fields } from './fields.ts';
 import {
   dryAir_kgPerM3,
@@ -6,7 +7,6 @@ import {
   humidity_kgPerKg,
   saturationSteepness_perK,
   WATER_TO_AIR,
-  ZERO_CELSIUS_K,
 } from './moist-air.ts';
 import { type Traits, twinParameters } from './parameters.ts';
 import type { Shells } from './shape.ts';
@@ -15,7 +15,6 @@ import type { Standing, Weather } from './surroundings.ts';
 
 const PRESSURE_Pa = twinParameters.airPressure_Pa.value;
 const VISCOSITY_PaS = twinParameters.airViscosity_PaS.value;
-const GRAVITY_MPerS2 = 9.80665;
 const DRYING_kgPerKg = twinParameters.waterActivity.u0_kgPerKg;
 const OXYGEN_DIFFUSES = twinParameters.oxygenDiffusivity;
 const VAPOUR_DIFFUSES = twinParameters.vapourDiffusivity;
@@ -23,10 +22,8 @@ const SURFACE_WPerM2K = twinParameters.surface_WPerM2K.value;
 const WIND_JPerM3K = twinParameters.windOnSurface_JPerM3K.value;
 const STILL_sPerM = twinParameters.surfaceVapour_sPerM.value;
 const GROUND_WPerMK = twinParameters.groundConductivity_WPerMK.value;
-const SUN_SHARE = 0.85;
-const TWENTY_K = 293.15;
-/** The pressure of wind on a heap, as a share of ρ v²/2 from one side to the other. */
-const WIND_PRESSURE = 1;
+const SUN_SHARE = twinParameters.sunTaken_share.value;
+const WIND_SHARE = twinParameters.windPressure_share.value;
 
 /** Above so many times the drying constant the vapour over the stuff is that over water, to the last digit. */
 const WET = 40;
@@ -62,7 +59,7 @@ export function findDraught(
   const outside_kgPerM3 = humidAir_kgPerM3(weather.temp_degC, weather.vapour_Pa, PRESSURE_Pa);
   const outsideDry_kgPerM3 = dryAir_kgPerM3(weather.temp_degC, weather.vapour_Pa, PRESSURE_Pa);
   const wind_MPerS = weather.wind_mPerS * standing.wind_share;
-  const wind_PaPerM = (WIND_PRESSURE * 0.5 * outside_kgPerM3 * wind_MPerS * wind_MPerS) / (outline.height_m * length);
+  const wind_PaPerM = (WIND_SHARE * 0.5 * outside_kgPerM3 * wind_MPerS * wind_MPerS) / (outline.height_m * length);
   let drawn = 0;
   let risen = 0;
   let inner_perG = 0;
@@ -122,7 +119,7 @@ export function findDraught(
 
 /** Diffusivity over that at 20 °C. */
 function relativeDiffusivity(temp_K: number): number {
-  const ratio = temp_K / TWENTY_K;
+  const ratio = temp_K / TWENTY_CELSIUS_K;
   return ratio * ratio;
 }
 

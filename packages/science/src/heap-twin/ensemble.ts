@@ -57,7 +57,11 @@ export function membersOf(
     }),
   ) as Record<UncertainId, Float64Array>;
   const permeability_ratio = permeabilityOfMix_ratio(mix);
-  const stuffs = stuffOfMix(mix, { temp_degC, fastShare_ratio: figures.fastShare_ratio });
+  const stuffs = stuffOfMix(mix, {
+    temp_degC,
+    fastShare_ratio: figures.fastShare_ratio,
+    startActivity_ratio: figures.startActivity_ratio,
+  });
   const every = Math.max(1, draws.count / count);
   return Array.from({ length: Math.min(count, draws.count) }, (_, member) => {
     const draw = Math.floor(member * every);

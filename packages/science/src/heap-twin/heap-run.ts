@@ -1,207 +1,19 @@
-import { z } from 'zod';
 import { bad, type Calculation, type Cites, good, type Needs, type Outcome } from '../catalogue/index.ts';
-import { type CautionId, inOrder } from '../caution/index.ts';
-import {
-  type Chance,
-  chance,
-  chanceSchema,
-  type Draws,
-  type Estimate,
-  estimateSchema,
-  summarise,
-} from '../estimate/index.ts';
+import { inOrder } from '../caution/index.ts';
+import { chance, type Estimate, summarise } from '../estimate/index.ts';
 import { heapLimits_degC } from '../heap/index.ts';
-import { weighMix } from '../mix/mix-input.ts';
-import { mixSources } from '../mix/sources.ts';
-import { type Member, membersOf } from './ensemble.ts';
-import { type HeapRunInput, heapRunInputSchema, type ToldAct } from './heap-run-input.ts';
+import { mixCautionIds, mixSources } from '../mix/sources.ts';
+import type { Member } from './ensemble.ts';
+import { type AllFollowed, type Followed, followAll, SHOWN_S, USUAL_DAYS, USUAL_MEMBERS } from './heap-follow.ts';
+import { type Course, type HeapRunAnswer, type HeapRunNote, heapRunAnswerSchema } from './heap-run-answer.ts';
+import { type HeapRunInput, heapRunInputSchema } from './heap-run-input.ts';
 import { LINE } from './ledger.ts';
 import { publishedNitrogenLoss } from './nitrogen-loss.ts';
-import { DAY_S, HOUR_S, twinParameters } from './parameters.ts';
-import { type HeapAct, type HeapRun, type Moment, runHeap, USUAL_PACE, USUAL_SHELLS } from './run.ts';
-import type { HeapShape } from './shape.ts';
-import { standingOf } from './standings.ts';
-import { shellTemperature_degC } from './state.ts';
-import { noWeather } from './surroundings.ts';
-import { weatherOf } from './weather-input.ts';
+import { DAY_S, twinParameters } from './parameters.ts';
+import { USUAL_SHELLS } from './run.ts';
 import { wholeOf } from './whole.ts';
 
-/** What to bear in mind of a run; the message `twin.note.ID`. */
-export const heapRunNotes = [
-  'may-stay-cold',
-  'airless-core',
-  'dries-out',
-  'runs-off',
-  'past-the-curve',
-  'freezes',
-  'loses-more-nitrogen',
-] as const;
-export type HeapRunNote = (typeof heapRunNotes)[number];
-
-/** A line over time with its range. */
-export interface Course {
-  readonly p10: readonly number[];
-  readonly p50: readonly number[];
-  readonly p90: readonly number[];
-}
-
-/** What a heap would do. */
-export interface HeapRunAnswer {
-  /** Days after it was built, for every course. */
-  readonly day: readonly number[];
-  readonly core_degC: Course;
-  /** Of the middle heap: each shell's temperature from the core outwards, at each time. */
-  readonly shells_degC: readonly (readonly number[])[];
-  readonly coreOxygen_pctVolume: Course;
-  readonly moisture_pctWet: Course;
-  readonly volume_m3: Course;
-  /** In how many heaps the core comes to the temperature of a sanitising day. */
-  readonly heats: Chance;
-  readonly peak_degC: Estimate;
-  readonly peak_day: Estimate;
-  /** Days on which the core is at or above the temperature of a sanitising day. */
-  readonly hotDays_day: Estimate;
-  /** Of those heaps that heat: day on which the core first asks for a turn, by heat or by falling. */
-  readonly firstTurn_day?: Estimate | undefined;
-  readonly dryLost_pctDry: Estimate;
-  readonly wetLost_pctWet: Estimate;
-  readonly volumeLost_pctVolume: Estimate;
-  readonly nitrogenLost_pctNitrogen: Estimate;
-  /** What has been published of mixes of like C:N. */
-  readonly publishedNitrogenLost_pctNitrogen: { readonly low: number; readonly high: number };
-  /** Of those heaps that heat: where the heat goes that is made, as shares of it; the rest is still in the heap. */
-  readonly heatThroughSurface_share?: Estimate | undefined;
-  readonly heatWithAir_share?: Estimate | undefined;
-  readonly waterEvaporated_L: Estimate;
-  readonly waterRunOff_L: Estimate;
-  readonly members: number;
-  readonly notes: readonly HeapRunNote[];
-  readonly cautions: readonly CautionId[];
-}
-
-const course: z.ZodType<Course> = z.strictObject({
-  p10: z.array(z.number()),
-  p50: z.array(z.number()),
-  p90: z.array(z.number()),
-});
-
-const output: z.ZodType<HeapRunAnswer> = z.strictObject({
-  day: z.array(z.number()),
-  core_degC: course,
-  shells_degC: z.array(z.array(z.number())),
-  coreOxygen_pctVolume: course,
-  moisture_pctWet: course,
-  volume_m3: course,
-  heats: chanceSchema,
-  peak_degC: estimateSchema('Highest of the core, °C.'),
-  peak_day: estimateSchema('Day on which it is highest.'),
-  hotDays_day: estimateSchema('Days at or above 55 °C in the core.'),
-  firstTurn_day: estimateSchema('Day on which the core first asks for a turn, where it heats.').optional(),
-  dryLost_pctDry: estimateSchema('Dry matter lost, %.'),
-  wetLost_pctWet: estimateSchema('Wet mass lost, %.'),
-  volumeLost_pctVolume: estimateSchema('Volume lost, %.'),
-  nitrogenLost_pctNitrogen: estimateSchema('Nitrogen lost, %.'),
-  publishedNitrogenLost_pctNitrogen: z.strictObject({ low: z.number(), high: z.number() }),
-  heatThroughSurface_share: estimateSchema(
-    'Share of the heat that leaves through surface and ground, where it heats.',
-  ).optional(),
-  heatWithAir_share: estimateSchema('Share of the heat that leaves with air and vapour, where it heats.').optional(),
-  waterEvaporated_L: estimateSchema('Water that leaves with the air, litres.'),
-  waterRunOff_L: estimateSchema('Water that runs off below, litres.'),
-  members: z.int(),
-  notes: z.array(z.enum(heapRunNotes)),
-  cautions: z.array(z.enum(['fire', 'ammonia', 'local-rules'])),
-});
-
-const USUAL_DAYS = 60;
-const USUAL_MEMBERS = 64;
-const SHOWN_S = 6 * HOUR_S;
-/** A heap of no given form stands as a dome, so high for its width. */
-const DOME: HeapShape = { form: 'dome', diameter_m: 1.6, height_m: 1 };
-
-/** What one heap did. */
-interface Followed {
-  readonly core_degC: Float64Array;
-  readonly shells_degC: readonly (readonly number[])[];
-  readonly oxygen_pctVolume: Float64Array;
-  readonly moisture_pctWet: Float64Array;
-  readonly volume_m3: Float64Array;
-  readonly day: readonly number[];
-  readonly end: Moment;
-  readonly member: Member;
-  readonly start: ReturnType<typeof wholeOf>;
-  readonly added: Readonly<Added>;
-}
-
-function follow(member: Member, run: HeapRun): Followed {
-  const core: number[] = [];
-  const shells: number[][] = [];
-  const oxygen: number[] = [];
-  const moisture: number[] = [];
-  const volume: number[] = [];
-  const day: number[] = [];
-  let start: ReturnType<typeof wholeOf> | undefined;
-  const end = runHeap(run, SHOWN_S, ({ state, time_day }) => {
-    const whole = wholeOf(state);
-    start ??= whole;
-    day.push(time_day);
-    core.push(shellTemperature_degC(state, 0));
-    shells.push(Array.from({ length: state.shells }, (_, i) => shellTemperature_degC(state, i)));
-    oxygen.push(100 * VOLUME_PER_MASS * (state.oxygen_kgPerKg[0] as number));
-    moisture.push((100 * whole.water_kg) / (whole.water_kg + whole.dry_kg));
-    volume.push(whole.volume_m3);
-  });
-  const added = addedBy(run.acts);
-  return {
-    core_degC: Float64Array.from(core),
-    shells_degC: shells,
-    oxygen_pctVolume: Float64Array.from(oxygen),
-    moisture_pctWet: Float64Array.from(moisture),
-    volume_m3: Float64Array.from(volume),
-    day,
-    end,
-    member,
-    start: start as ReturnType<typeof wholeOf>,
-    added,
-  };
-}
-
-interface Added {
-  wet_kg: number;
-  dry_kg: number;
-  nitrogen_kg: number;
-  volume_m3: number;
-}
-
-/** What the acts of a run put on the heap. */
-function addedBy(acts: readonly HeapAct[]): Readonly<Added> {
-  const added: Added = { wet_kg: 0, dry_kg: 0, nitrogen_kg: 0, volume_m3: 0 };
-  for (const act of acts) {
-    if (act.act === 'water') added.wet_kg += act.water_L;
-    if (act.act !== 'add') continue;
-    const dry_kg = stuffDry_kg(act.stuff);
-    added.wet_kg += dry_kg + act.stuff.water_kg;
-    added.dry_kg += dry_kg;
-    added.nitrogen_kg += act.stuff.organicN_kg + act.stuff.ammoniacalN_kg + act.stuff.nitrateN_kg;
-    added.volume_m3 += act.stuff.volume_m3;
-  }
-  return added;
-}
-
-/** Molar masses of air and oxygen: a kilogram in a kilogram of dry gas, as a share of its volume. */
-const VOLUME_PER_MASS = 28.97 / 31.998;
-
-function stuffDry_kg(stuff: Member['stuff']): number {
-  return (
-    stuff.fast_kg +
-    stuff.hemicellulose_kg +
-    stuff.cellulose_kg +
-    stuff.lignin_kg +
-    stuff.inert_kg +
-    stuff.ash_kg +
-    stuff.char_kg
-  );
-}
+const NOTES = twinParameters.notes;
 
 function courseOf(all: readonly Float64Array[], digits: number): Course {
   const [first] = all;
@@ -233,73 +45,6 @@ function firstTurn_day({ core_degC, day }: Followed): number | undefined {
 function middleOf(all: readonly Followed[]): Followed {
   const sorted = [...all].sort((a, b) => Math.max(...a.core_degC) - Math.max(...b.core_degC));
   return sorted[Math.floor(sorted.length / 2)] as Followed;
-}
-
-/** Runs every member of a heap. The problems of an added mix come back with its place. */
-function followAll(input: HeapRunInput, draws: Draws): Outcome<readonly Followed[]> {
-  const count = input.members ?? USUAL_MEMBERS;
-  const weatherAt = weatherOf(input.weather);
-  const now = noWeather();
-  weatherAt(0, now);
-  const start_degC = input.start_degC ?? now.temp_degC;
-  const mix = weighMix(input, draws);
-  if (!mix.ok) return mix;
-  const members = membersOf(mix.value, draws, { count, temp_degC: start_degC, chopped: input.chopped });
-  const acts = readActs(input.acts ?? [], draws, members.length, weatherAt);
-  if (!acts.ok) return acts;
-  return good(
-    members.map((member, i) =>
-      follow(member, {
-        shape: input.shape ?? DOME,
-        stuff: member.stuff,
-        traits: member.traits,
-        standing: standingOf(input),
-        weatherAt,
-        acts: acts.value.map((of) => of(i)),
-        days: input.days ?? USUAL_DAYS,
-        shellCount: input.shells ?? USUAL_SHELLS,
-        pace: USUAL_PACE,
-      }),
-    ),
-  );
-}
-
-function readActs(
-  told: readonly ToldAct[],
-  draws: Draws,
-  count: number,
-  weatherAt: HeapRun['weatherAt'],
-): Outcome<readonly ((member: number) => HeapAct)[]> {
-  const acts: ((member: number) => HeapAct)[] = [];
-  for (const [place, one] of told.entries()) {
-    const { at_day } = one;
-    switch (one.act) {
-      case 'turn':
-        acts.push(() => ({ at_day, act: 'turn', care: one.care ?? 'thorough', insideOut: one.insideOut ?? true }));
-        break;
-      case 'water':
-        acts.push(() => ({ at_day, act: 'water', water_L: one.water_L, where: one.where ?? 'through' }));
-        break;
-      case 'stand':
-        acts.push(() => ({ at_day, act: 'stand', standing: standingOf(one) }));
-        break;
-      case 'add': {
-        const mix = weighMix(one.mix, draws, `acts[${place}].mix.ingredients`);
-        if (!mix.ok) return mix;
-        const then = noWeather();
-        weatherAt(at_day * DAY_S, then);
-        const stuffs = membersOf(mix.value, draws, { count, temp_degC: then.temp_degC }).map(({ stuff }) => stuff);
-        acts.push((member) => ({
-          at_day,
-          act: 'add',
-          stuff: stuffs[member] as Member['stuff'],
-          mixed: one.mixed ?? false,
-        }));
-        break;
-      }
-    }
-  }
-  return good(acts);
 }
 
 /** The most days of shells of heaps that are run at once: a year and a bit of the usual, some seconds of reckoning. */
@@ -342,7 +87,7 @@ function heatShares(hot: readonly Followed[]): Pick<HeapRunAnswer, 'heatThroughS
   };
 }
 
-function answerOf(all: readonly Followed[]): HeapRunAnswer {
+function answerOf({ heaps: all, cautions }: AllFollowed): HeapRunAnswer {
   const figure = (of: (one: Followed) => number): Estimate => summarise(all.map(of));
   const peak = (one: Followed): number => Math.max(...one.core_degC);
   const heats = chance(all.map(peak), (temp) => temp >= HOT_degC);
@@ -360,10 +105,12 @@ function answerOf(all: readonly Followed[]): HeapRunAnswer {
   const most = (holds: (one: Followed) => boolean): boolean => all.filter(holds).length > half;
   const notes: HeapRunNote[] = [];
   if (2 * heats.met < heats.of) notes.push('may-stay-cold');
-  if (most(({ oxygen_pctVolume }) => Math.min(...oxygen_pctVolume) < AIRLESS_pct)) notes.push('airless-core');
-  if (most(({ moisture_pctWet }) => (moisture_pctWet.at(-1) ?? 0) < DRY_pctWet)) notes.push('dries-out');
-  if (most((one) => line(one, 'waterDrained_kg') > RUNS_OFF_kg)) notes.push('runs-off');
-  if (all.some((one) => peak(one) > one.member.traits.curve.hottest_degC - NEAR_END_K)) notes.push('past-the-curve');
+  if (most(({ oxygen_pctVolume }) => Math.min(...oxygen_pctVolume) < NOTES.airless_pctVolume))
+    notes.push('airless-core');
+  if (most(({ moisture_pctWet }) => (moisture_pctWet.at(-1) ?? 0) < NOTES.dry_pctWet)) notes.push('dries-out');
+  if (most((one) => line(one, 'waterDrained_kg') > NOTES.runsOff_L)) notes.push('runs-off');
+  if (all.some((one) => peak(one) > one.member.traits.curve.hottest_degC - NOTES.nearEnd_K))
+    notes.push('past-the-curve');
   if (most(({ shells_degC }) => (shells_degC.at(-1)?.[0] ?? 1) < 0)) notes.push('freezes');
   if (nitrogenLost.p50 > published.high) notes.push('loses-more-nitrogen');
   const middle = middleOf(all);
@@ -405,17 +152,9 @@ function answerOf(all: readonly Followed[]): HeapRunAnswer {
     waterRunOff_L: figure((one) => line(one, 'waterDrained_kg')),
     members: all.length,
     notes,
-    cautions: inOrder(['fire', 'ammonia', 'local-rules']),
+    cautions: inOrder([...cautions, 'fire', 'ammonia', 'local-rules']),
   };
 }
-
-/** Below so much oxygen in the core growers smell it: 5 % by the handbook. */
-const AIRLESS_pct = 5;
-const DRY_pctWet = 35;
-/** More than a watering can of it is worth saying. */
-const RUNS_OFF_kg = 10;
-/** Nearer than this to where the curve ends, a hotter reading is none that the model can explain. */
-const NEAR_END_K = 2;
 
 function carbonToNitrogen_ratio(stuff: Member['stuff']): number {
   const pools = twinParameters.pools;
@@ -448,9 +187,9 @@ export const heapRun: Calculation<HeapRunInput, HeapRunAnswer> = {
   summary:
     'Runs a physical model of the heap from core to surface, for many heaps that the mix may turn out to be: temperatures, oxygen, moisture and volume over the days, the chance that it heats, what is lost, and where the heat goes. Turning, watering, adding and covering on the way. The chance is a chance: the same bin has a cold and a hot way to be.',
   input: heapRunInputSchema,
-  output,
+  output: heapRunAnswerSchema,
   sources,
-  cautions: ['fire', 'ammonia', 'local-rules'],
+  cautions: mixCautionIds,
   example: {
     ingredients: [
       { material: 'goat-bedding', amount: { measure: 'barrow', count: 4 } },

@@ -113,7 +113,10 @@ function run(input: HeapSizeInput, { draws }: Needs): Outcome<HeapSize> {
   });
 }
 
-/** The smallest of the sizes that does, by halving: a larger heap of the same stuff never holds its heat less. */
+/**
+ * A size that does with the one below it that does not, by halving. A larger heap of the same stuff holds its heat better, but closes
+ * up no less: its chance may fall by a heap or two in thirty-two, so that a smaller size may do as well now and then.
+ */
 function smallest(does: (volume_m3: number) => boolean): number | undefined {
   const count = Math.ceil(Math.log(LARGEST_M3 / SMALLEST_M3) / Math.log(STEP));
   const size = (place: number): number => Number((SMALLEST_M3 * STEP ** place).toPrecision(3));

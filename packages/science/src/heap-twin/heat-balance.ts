@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { bad, type Calculation, good } from '../catalogue/index.ts';
 import type { CautionId } from '../caution/index.ts';
 import { type Estimate, estimateSchema, fromPublished, positive } from '../estimate/index.ts';
+import { FRESH_OXYGEN_kgPerKg } from './constants.ts';
 import { humidity_kgPerKg, saturation_Pa } from './moist-air.ts';
 import { twinParameters } from './parameters.ts';
 
@@ -49,7 +50,6 @@ const PRESSURE_Pa = twinParameters.airPressure_Pa.value;
 const AIR_kJPerKgK = twinParameters.airHeat_JPerKgK.value / 1000;
 const VAPOUR_kJPerKg = twinParameters.vapourAtZero_JPerKg.value / 1000;
 const VAPOUR_kJPerKgK = twinParameters.vapourHeat_JPerKgK.value / 1000;
-const FRESH_OXYGEN_kgPerKg = 0.2314;
 const CO2_PER_CARBON = 44.01 / 12.011;
 const USUAL_HUMIDITY = 0.6;
 const perOxygen_MJPerKg = fromPublished(twinParameters.heat_MJPerKgOxygen, positive);

@@ -5,10 +5,12 @@ import { heapSize } from './heap-size.ts';
 import { heatBalance } from './heat-balance.ts';
 import { oxygenInHeap } from './oxygen-in-heap.ts';
 
-export { type Course, type HeapRunAnswer, type HeapRunNote, heapRun } from './heap-run.ts';
+export { USUAL_DOME } from './heap-follow.ts';
+export { heapRun } from './heap-run.ts';
+export type { Course, HeapRunAnswer, HeapRunNote } from './heap-run-answer.ts';
 export type { HeapRunInput, ToldAct } from './heap-run-input.ts';
 export { type HeapSize, type HeapSizeInput, heapSize } from './heap-size.ts';
-export type { HeapShape } from './shape.ts';
+export { type HeapShape, withVolume } from './shape.ts';
 export {
   type HeapCoverId,
   type HeapShelterId,

@@ -1,7 +1,5 @@
+import { ZERO_CELSIUS_K } from './constants.ts';
 import { twinParameters } from './parameters.ts';
-
-/** 0 °C on the absolute scale. */
-export const ZERO_CELSIUS_K = 273.15;
 
 /** Gas constant of dry air, J/(kg K). */
 const DRY_AIR_JPerKgK = 287.05;

@@ -13,11 +13,13 @@ const BY_PARTICLE = twinParameters.permeabilityByParticle;
 const MANURE = 'manure-is-raw-until-proved';
 const CHARCOAL = 'charcoal';
 
-/** What a mix is to the model: its stuff in each draw. */
+/** What is known of the stuff of a mix besides the mix. */
 export interface StuffOptions {
   readonly temp_degC: number;
   /** How far the fast share lies from the rule, in each draw; 1 where it is left out. */
   readonly fastShare_ratio?: Float64Array | undefined;
+  /** How far the microbes at the start lie from the start figures, in each draw; 1 where it is left out. */
+  readonly startActivity_ratio?: Float64Array | undefined;
 }
 
 function startOf({ published }: Weighed): Start {
@@ -57,7 +59,10 @@ function poolsOf(rotting_share: number, isPaper: boolean, fastShare_ratio = 1): 
 }
 
 /** The stuff of a mix in each of its draws. */
-export function stuffOfMix(mix: WeighedMix, { temp_degC, fastShare_ratio }: StuffOptions): readonly Stuff[] {
+export function stuffOfMix(
+  mix: WeighedMix,
+  { temp_degC, fastShare_ratio, startActivity_ratio }: StuffOptions,
+): readonly Stuff[] {
   const starts = mix.ingredients.map(startOf);
   return mix.total.map((total, i) => {
     let fast_kg = 0;
@@ -107,7 +112,7 @@ export function stuffOfMix(mix: WeighedMix, { temp_degC, fastShare_ratio }: Stuf
       volume_m3: total.volume_m3 * (mix.packing_share[i] as number),
       temp_degC,
       pH: sour / total.dry_kg,
-      activity_share: lively_kg / total.dry_kg,
+      activity_share: Math.min(1, (startActivity_ratio?.[i] ?? 1) * (lively_kg / total.dry_kg)),
     };
   });
 }

@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { type Calculation, good } from '../catalogue/index.ts';
 import type { CautionId } from '../caution/index.ts';
-import { ZERO_CELSIUS_K } from './moist-air.ts';
-import { twinParameters } from './parameters.ts';
+import { FRESH_OXYGEN_share, TWENTY_CELSIUS_K, ZERO_CELSIUS_K } from './constants.ts';
+import { HOUR_S, twinParameters } from './parameters.ts';
 
 export interface OxygenInHeapInput {
   readonly airSpace_pctVolume: number;
@@ -32,9 +32,7 @@ const output: z.ZodType<OxygenInHeap> = z.strictObject({
 });
 
 const { at20_m2PerS, exponent } = twinParameters.oxygenDiffusivity;
-const TWENTY_K = 293.15;
-const FRESH_pct = 20.9;
-const HOUR_S = 3600;
+const FRESH_pct = 100 * FRESH_OXYGEN_share;
 /** Oxygen in a cubic metre of the pure gas at one atmosphere: 31.998 g/mol over R T/p. */
 const OXYGEN_kgKPerM3 = (0.031_998 * 101_325) / 8.314_462_6;
 
@@ -69,7 +67,7 @@ export const oxygenInHeap: Calculation<OxygenInHeapInput, OxygenInHeap> = {
   example: { airSpace_pctVolume: 40, temp_degC: 50, uptake_gPerKgHour: 2, volatile_kgPerM3: 120 },
   run: ({ airSpace_pctVolume, temp_degC, uptake_gPerKgHour, volatile_kgPerM3, surface_pctVolume = FRESH_pct }) => {
     const temp_K = temp_degC + ZERO_CELSIUS_K;
-    const diffusivity_m2PerS = (airSpace_pctVolume / 100) ** 2 * at20_m2PerS * (temp_K / TWENTY_K) ** exponent;
+    const diffusivity_m2PerS = (airSpace_pctVolume / 100) ** 2 * at20_m2PerS * (temp_K / TWENTY_CELSIUS_K) ** exponent;
     const surface_kgPerM3 = ((surface_pctVolume / 100) * OXYGEN_kgKPerM3) / temp_K;
     const uptake_kgPerM3S = (uptake_gPerKgHour * volatile_kgPerM3) / 1000 / HOUR_S;
     const squared_m2 = (diffusivity_m2PerS * surface_kgPerM3) / uptake_kgPerM3S;

@@ -1,12 +1,9 @@
+import { FRESH_OXYGEN_kgPerKg, OXYGEN_VOLUME_PER_MASS } from './constants.ts';
 import type { Fields } from './fields.ts';
 import { type Traits, twinParameters } from './parameters.ts';
 import type { HeapState } from './state.ts';
 import { solveRows } from './tridiagonal.ts';
 
-/** Oxygen in a kilogram of fresh dry air, kg/kg: 20.95 % of the volume. */
-export const FRESH_OXYGEN_kgPerKg = 0.2314;
-/** Volume share of oxygen in dry gas for a kilogram of it in a kilogram: molar masses 28.97 and 32.00. */
-const VOLUME_PER_MASS = 28.97 / 31.998;
 const PRESSURE_Pa = twinParameters.airPressure_Pa.value;
 /** The balance is struck again until no shell moves by more, kg/kg; the next turn would then move it by its square. */
 const CLOSE_kgPerKg = 1e-5;
@@ -33,7 +30,7 @@ export function balanceOxygen(fields: Fields, state: HeapState, traits: Traits):
       const face = (fields.gasFace_m3PerS[i] as number) * 0.5 * (dry_kgPerM3 + beyond_kgPerM3);
       const hunger = (hunger_kgPerS[i] as number) + (nitrifying_kgPerS[i] as number);
       const now = state.oxygen_kgPerKg[i] as number;
-      const perMass = VOLUME_PER_MASS * (1 - (fields.vapour_Pa[i] as number) / PRESSURE_Pa);
+      const perMass = OXYGEN_VOLUME_PER_MASS * (1 - (fields.vapour_Pa[i] as number) / PRESSURE_Pa);
       const there = perMass * now + half_share;
       const fed = (perMass * now) / there;
       const steep = (perMass * half_share) / (there * there);

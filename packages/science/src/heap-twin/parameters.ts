@@ -1,4 +1,5 @@
 import table from '@loamwright/reference/heap-twin.json' with { type: 'json' };
+import { FRESH_OXYGEN_share } from './constants.ts';
 
 /** Every figure of the heap model, with its source: `reference/heap-twin.json`. */
 export const twinParameters: typeof table = table;
@@ -7,12 +8,10 @@ export const twinParameters: typeof table = table;
 export const DAY_S = 86_400;
 export const HOUR_S = 3600;
 
-/** Oxygen in dry fresh air, of its volume. */
-const FRESH_OXYGEN_share = 0.2095;
-
 /** The figures that differ from heap to heap and that nobody knows well: one number of each for each member of a run. */
 export const uncertainIds = [
   'fastShare_ratio',
+  'startActivity_ratio',
   'fastRate_perDay',
   'hemicelluloseRate_perDay',
   'celluloseRate_perDay',

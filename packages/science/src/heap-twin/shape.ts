@@ -208,6 +208,7 @@ function spreadOf({ directions, volume_m3, slowest_perM2 }: Outline): number {
 }
 
 /** The same form with another volume: a box, a trench and a drum keep their ground, the others their proportions. */
+export function withVolume<Shape extends HeapShape>(shape: Shape, volume_m3: number): Shape;
 export function withVolume(shape: HeapShape, volume_m3: number): HeapShape {
   switch (shape.form) {
     case 'box':

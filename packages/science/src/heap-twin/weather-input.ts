@@ -65,21 +65,26 @@ const MOST_READINGS = 24 * 800;
 export const toldWeatherSchema: z.ZodType<ToldWeather> = z.union([
   z.strictObject({ still: reading }),
   z.strictObject({
-    climate: z.strictObject({
-      warmest_degC: temp.meta({ description: 'Mean of the warmest month, °C.' }),
-      coldest_degC: temp.meta({ description: 'Mean of the coldest month, °C.' }),
-      daySpan_K: z
-        .number()
-        .min(0)
-        .max(40)
-        .optional()
-        .meta({ description: 'Highest less lowest of a usual day, K; 8 when left out.' }),
-      humidity_share: humidity,
-      wind_mPerS: wind,
-      rain_mmPerDay: rain,
-      start_day: z.number().min(0).max(366).meta({ description: 'Day of the year it is built, 0 for 1 January.' }),
-      south: z.boolean().optional().meta({ description: 'South of the equator.' }),
-    }),
+    climate: z
+      .strictObject({
+        warmest_degC: temp.meta({ description: 'Mean of the warmest month, °C.' }),
+        coldest_degC: temp.meta({ description: 'Mean of the coldest month, °C.' }),
+        daySpan_K: z
+          .number()
+          .min(0)
+          .max(40)
+          .optional()
+          .meta({ description: 'Highest less lowest of a usual day, K; 8 when left out.' }),
+        humidity_share: humidity,
+        wind_mPerS: wind,
+        rain_mmPerDay: rain,
+        start_day: z.number().min(0).max(366).meta({ description: 'Day of the year it is built, 0 for 1 January.' }),
+        south: z.boolean().optional().meta({ description: 'South of the equator.' }),
+      })
+      .refine(({ warmest_degC, coldest_degC }) => warmest_degC >= coldest_degC, {
+        path: ['warmest_degC'],
+        params: { wanted: 'no colder than the coldest month' },
+      }),
   }),
   z.strictObject({
     readings: z.strictObject({

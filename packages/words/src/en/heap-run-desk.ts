@@ -16,6 +16,8 @@ export const heapRunDeskEn = {
   'cli.heap.run.climate': 'means of the warmest and the coldest month, such as 17C/3C; the year then runs from --built',
   'cli.heap.run.weather':
     'a table of weather (CSV): day or time, temperature, perhaps humidity, wind, rain, sun, ground',
+  'cli.heap.run.place':
+    'a place in degrees north and east, 46.5,7.25, whose hourly weather is asked of the service in LOAMWRIGHT_WEATHER',
   'cli.heap.run.built': 'when it is built, such as 2026-03-20; now, if not said',
   'cli.heap.run.south': 'south of the equator, with --climate',
   'cli.heap.run.rain': 'rain of a day, such as 2mm',
@@ -56,7 +58,7 @@ export const heapRunDeskEn = {
     'Nobody said what the weather is: still air of {air} was taken (--air, --climate or --weather).',
   'cli.heapRun.airRead':
     'Nobody said what the weather is: the air was taken as it was read beside it ({count, plural, one {# reading} other {# readings}}).',
-  'cli.heapRun.weatherEnds': 'The weather of the table ends on day {day}; after it the last of it was held.',
+  'cli.heapRun.weatherEnds': 'The weather ends on day {day}; after it the last of it was held.',
   'cli.heapRun.aside': 'Left aside, as nothing of the weather that counts here: {names}.',
   'cli.heapRun.weatherMeans': 'Of each day the middle between its highest and its lowest was taken.',
   'cli.heapRun.within':

@@ -1,11 +1,4 @@
-import {
-  type ActTold,
-  actsInOrder,
-  type HeapAsBuilt,
-  heapAsBuilt,
-  standingIn,
-  type TempAtDay,
-} from '@loamwright/advisor';
+import { type HeapAsBuilt, heapAsBuilt, standingIn, type TempAtDay } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import {
   bad,
@@ -15,6 +8,7 @@ import {
   type NamedStanding,
   type Outcome,
   type Problem,
+  type ToldAct,
 } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
 import { allOf } from '../../blend.ts';
@@ -89,10 +83,7 @@ export async function readAsked(
     ...(numbers.value.start_degC !== undefined && { start_degC: numbers.value.start_degC }),
     ...(options.chopped === true && { chopped: true }),
     days,
-    acts: actsInOrder(
-      all.map(({ act }) => (act.act === 'add' && ownSizes !== undefined ? withSizes(act, ownSizes) : act)),
-      stands,
-    ),
+    acts: all.map(({ act }) => (act.act === 'add' && ownSizes !== undefined ? withSizes(act, ownSizes) : act)),
     ...(numbers.value.members !== undefined && { members: numbers.value.members }),
     ...(numbers.value.shells !== undefined && { shells: numbers.value.shells }),
   };
@@ -181,12 +172,12 @@ function readNumbers(options: HeapRunOptions, session: Session): Outcome<Numbers
 }
 
 /** What the daybook has and what was typed, in the order of days, so that a problem is told where it was typed. */
-function actsOf(kept: readonly ActTold[], typed: readonly ActRead[], name: string): readonly ActRead[] {
+function actsOf(kept: readonly ToldAct[], typed: readonly ActRead[], name: string): readonly ActRead[] {
   const known = kept.map((act): ActRead => ({ act, path: name }));
   return [...known, ...typed].sort((a, b) => a.act.at_day - b.act.at_day);
 }
 
-type Adding = Extract<ActTold, { readonly act: 'add' }>;
+type Adding = Extract<ToldAct, { readonly act: 'add' }>;
 
 function withSizes(act: Adding, ownSizes: NonNullable<HeapRunInput['ownSizes']>): Adding {
   return { ...act, mix: { ...act.mix, ownSizes } };

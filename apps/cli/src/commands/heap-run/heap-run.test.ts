@@ -189,7 +189,7 @@ describe('heap run of a heap of the daybook', () => {
       acts: [
         { at_day: 4, act: 'turn' },
         { at_day: 6, act: 'water', water_L: 20 },
-        { at_day: 8, act: 'stand', cover: 'straw', walls: 'pallet' },
+        { at_day: 8, act: 'stand', cover: 'straw' },
         { at_day: 10, act: 'add', mix: { ingredients: [{ material: 'grass-clippings' }] } },
       ],
     });

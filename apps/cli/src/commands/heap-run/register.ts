@@ -9,7 +9,7 @@ function repeated(flags: string, summary: string): Option {
 }
 
 const forms = ['bay', 'dome', 'cone', 'long', 'drum', 'trench'] as const;
-const weathers = ['air', 'climate', 'weather'] as const;
+const weathers = ['air', 'climate', 'weather', 'place'] as const;
 
 /** One of several options at the most. */
 function oneOf<Name extends string>(
@@ -23,7 +23,7 @@ function oneOf<Name extends string>(
 }
 
 function weatherOptions(on: Command, say: Register['say']): Command {
-  const flags = { air: '<temperature>', climate: '<temperatures>', weather: '<file>' } as const;
+  const flags = { air: '<temperature>', climate: '<temperatures>', weather: '<file>', place: '<north,east>' } as const;
   for (const option of oneOf(weathers, flags, (name) => say(`cli.heap.run.${name}`))) on.addOption(option);
   return on
     .option('--built <time>', say('cli.heap.run.built'))

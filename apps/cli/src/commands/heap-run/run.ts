@@ -1,15 +1,12 @@
 import { heapRunCsv, heapRunReport, type TempAtDay } from '@loamwright/advisor';
 import {
   bad,
-  type CautionId,
   check,
   createDraws,
   good,
   type HeapRunAnswer,
   type HeapRunInput,
   heapRun,
-  inOrder,
-  materialById,
   type Outcome,
 } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
@@ -62,21 +59,9 @@ function runText({ input, kept, notes }: RunAsked, found: HeapRunAnswer, { speak
     `${speaker.say('cli.heapRun.course')}\n${drawCourse({ found, acts, readings }, speaker, columns)}`,
     drawShells(found, speaker, columns),
     lines([...roomWords(input, found), ...withinWords(found, readings), ...notes, ...report.notes], '- '),
-    cautionText(report.cautions, speaker, columns),
-    cautionText(
-      inOrder(ofStuff(input)).filter((id) => !report.cautions.includes(id)),
-      speaker,
-      columns,
-      'short',
-    ),
+    cautionText(report.cautions, speaker, columns, 'short'),
   ];
   return blocks.filter((block) => block !== '').join('\n\n');
-}
-
-/** What belongs to the stuff that is in it. */
-function ofStuff({ ingredients, acts = [] }: HeapRunInput): readonly CautionId[] {
-  const all = [...ingredients, ...acts.flatMap((act) => (act.act === 'add' ? act.mix.ingredients : []))];
-  return all.flatMap(({ material, like }) => materialById(like ?? material)?.cautions ?? []);
 }
 
 /** How high it stands in its bay; of a drum or a trench whether it holds so much. */

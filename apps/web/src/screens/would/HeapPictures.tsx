@@ -1,5 +1,12 @@
 import '@loamwright/words/later';
-import { type HeapRunAnswer, type HeapRunInput, type HeapShape, heapLimits_degC } from '@loamwright/science';
+import {
+  type HeapRunAnswer,
+  type HeapRunInput,
+  type HeapShape,
+  heapLimits_degC,
+  USUAL_DOME,
+  withVolume,
+} from '@loamwright/science';
 import { convert, unitFor, unitTable } from '@loamwright/units';
 import { type ReactNode, useMemo, useState } from 'react';
 import { Slider } from '../../parts/Slider.tsx';
@@ -75,21 +82,15 @@ function Cut({ input, answer, moment, label }: CutProperties): ReactNode {
   );
 }
 
-/** How high a dome of no told size stands for its width. */
-const DOME = { diameter_m: 1.6, height_m: 1 } as const;
-
-/** Width and height of the section of a heap of a volume, as it is built: of a dome V = (2/3) π r² h. */
+/** Width and height of the section of a heap of a volume, as it is built. */
 function sectionOf(
   shape: HeapShape | undefined,
   volume_m3: number,
 ): { readonly form: 'box' | 'dome'; readonly width_m: number; readonly height_m: number } {
-  if (shape?.form === 'box') {
-    return { form: 'box', width_m: shape.width_m, height_m: volume_m3 / (shape.width_m * shape.depth_m) };
-  }
-  const { diameter_m, height_m } = shape?.form === 'dome' ? shape : DOME;
-  const told_m3 = (2 / 3) * Math.PI * (diameter_m / 2) ** 2 * height_m;
-  const times = Math.cbrt(volume_m3 / told_m3);
-  return { form: 'dome', width_m: times * diameter_m, height_m: times * height_m };
+  const built = withVolume(shape?.form === 'box' || shape?.form === 'dome' ? shape : USUAL_DOME, volume_m3);
+  return built.form === 'box'
+    ? { form: 'box', width_m: built.width_m, height_m: built.height_m }
+    : { form: 'dome', width_m: built.diameter_m, height_m: built.height_m };
 }
 
 function Core({ answer, moment }: { readonly answer: HeapRunAnswer; readonly moment: AtMoment }): ReactNode {

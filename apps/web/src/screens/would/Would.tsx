@@ -1,4 +1,5 @@
 import '@loamwright/words/later';
+import { wallAround } from '@loamwright/advisor';
 import type { MixSolution } from '@loamwright/science';
 import { type ReactNode, useMemo } from 'react';
 import { useSettings } from '../../device/settings.ts';
@@ -10,7 +11,7 @@ import { Page } from '../../shell/Page.tsx';
 import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import { NoMix } from '../mix/NoMix.tsx';
-import { shapeIn, wallsAround } from './asked.ts';
+import { shapeIn } from './asked.ts';
 import { WouldPage } from './WouldPage.tsx';
 
 /** What the mix in hand would do in the bay that is to be filled. */
@@ -52,7 +53,7 @@ function WouldOf({ bins, solution }: Properties): ReactNode {
       act={{ text: speaker.say('wouldPage.card'), href: to('bins', 'card') }}
       mix={mix}
       shape={shape}
-      stands={{ walls: wallsAround(bins.bay.wall), cover: 'open' }}
+      stands={{ walls: wallAround[bins.bay.wall], cover: 'open' }}
     />
   );
 }

@@ -1,12 +1,12 @@
 import '@loamwright/words/later';
-import { baySize } from '@loamwright/advisor';
+import { baySize, coverOver, wallAround } from '@loamwright/advisor';
 import type { Heap } from '@loamwright/daybook';
 import { type ReactNode, useMemo } from 'react';
 import { useBook } from '../../keep/useBook.ts';
 import { Page } from '../../shell/Page.tsx';
 import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
-import { coverOver, shapeIn, wallsAround } from './asked.ts';
+import { shapeIn } from './asked.ts';
 import { builtMix } from './built-mix.ts';
 import { WouldPage } from './WouldPage.tsx';
 
@@ -37,8 +37,8 @@ export default function WouldHeap({ heap }: { readonly heap: Heap }): ReactNode 
       mix={mix}
       shape={shape}
       stands={{
-        walls: wall === undefined ? 'none' : wallsAround(wall),
-        cover: heap.cover === null ? 'open' : coverOver(heap.cover.body.cover),
+        walls: wall === undefined ? 'none' : wallAround[wall],
+        cover: heap.cover === null ? 'open' : coverOver[heap.cover.body.cover],
       }}
     />
   );

@@ -1,6 +1,7 @@
+import { wallAround } from '@loamwright/advisor';
 import type { HeapRunInput } from '@loamwright/science';
 import { describe, expect, it } from 'vitest';
-import { changesOf, DAYS, HEAPS, shapeIn, wallsAround, wouldInput } from './asked.ts';
+import { changesOf, DAYS, HEAPS, shapeIn, wouldInput } from './asked.ts';
 
 const pallets = { width_m: 1.2, depth_m: 1, height_m: 1, wall: 'pallets' } as const;
 const asked: HeapRunInput = wouldInput(
@@ -21,7 +22,7 @@ describe('the question that a mix in its place comes to', () => {
   it('is a box where walls hold it, and a dome on bare ground', () => {
     expect(asked.shape).toEqual({ form: 'box', width_m: 1.2, depth_m: 1, height_m: 1 });
     expect(shapeIn({ ...pallets, wall: 'open' })).toEqual({ form: 'dome', diameter_m: 1.1, height_m: 1 });
-    expect(wallsAround('open')).toBe('none');
+    expect(wallAround.open).toBe('none');
   });
 
   it('is of the air, the walls and the cover that were said', () => {

@@ -1,5 +1,5 @@
 import { scaled } from '@loamwright/advisor';
-import type { Cover, Wall } from '@loamwright/daybook';
+import type { Wall } from '@loamwright/daybook';
 import type {
   Amount,
   HeapCoverId,
@@ -25,40 +25,6 @@ export interface Here {
 export const weeks_degC = { cool: 5, mild: 12, warm: 20 } as const;
 export type Week = keyof typeof weeks_degC;
 export const weekIds: readonly Week[] = ['cool', 'mild', 'warm'];
-
-const wallsOf: Readonly<Record<Wall, HeapWallId>> = {
-  boards: 'timber',
-  pallets: 'pallet',
-  mesh: 'none',
-  masonry: 'block',
-  bales: 'strawBales',
-  plastic: 'plastic',
-  drum: 'plastic',
-  open: 'none',
-  other: 'none',
-};
-
-/** What the walls of a bay are to the model. */
-export function wallsAround(wall: Wall): HeapWallId {
-  return wallsOf[wall];
-}
-
-const coversOf: Readonly<Record<Cover, HeapCoverId>> = {
-  none: 'open',
-  sheet: 'tarpaulin',
-  lid: 'lid',
-  straw: 'straw',
-  // Leaves keep warm as straw does, soil as compost does: neither has figures of its own.
-  leaves: 'straw',
-  soil: 'compost',
-  compost: 'compost',
-  other: 'open',
-};
-
-/** What lies on a heap, as the daybook has it, to the model. */
-export function coverOver(cover: Cover): HeapCoverId {
-  return coversOf[cover];
-}
 
 /** A bay, as far as its outline matters. */
 interface Stand {

@@ -1,7 +1,8 @@
 import table from '@loamwright/reference/measured-heaps.json' with { type: 'json' };
 import { check } from '../../catalogue/index.ts';
 import { type Chance, createDraws } from '../../estimate/index.ts';
-import { type Course, type HeapRunAnswer, heapRun } from '../heap-run.ts';
+import { heapRun } from '../heap-run.ts';
+import type { Course, HeapRunAnswer } from '../heap-run-answer.ts';
 
 /** What was measured of a heap, what was known of it and what had to be assumed. */
 interface MeasuredHeap {
