@@ -2,7 +2,7 @@
 // writes the table in docs/models/heap-twin-sensitivity.md and the picture beside it anew. Takes a minute or two.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { build } from 'esbuild';
+import { load } from './lib/load.mjs';
 import { root } from './lib/root.mjs';
 import { picture } from './lib/sensitivity-picture.mjs';
 
@@ -19,23 +19,7 @@ const drawing = join(root, 'docs/models/heap-twin-sensitivity.svg');
 /** @typedef {{ id: string, low: number, high: number, isLog: boolean }} Factor */
 /** @typedef {{ first: number, total: number, from: number, to: number, sign: number }} Index */
 
-const heapTwin = join(root, 'packages/science/src/heap-twin');
-const { outputFiles } = await build({
-  stdin: {
-    contents: `export * from './parameters.ts'; export * from './run.ts'; export * from './state.ts';
-      export { lineOf, runLike, stillAir, stuffLike } from './testing/heaps.ts'; export { constantWeather } from './weather.ts';`,
-    resolveDir: heapTwin,
-    loader: 'ts',
-  },
-  bundle: true,
-  write: false,
-  format: 'esm',
-  platform: 'node',
-});
-const [bundle] = outputFiles;
-if (bundle === undefined) throw new Error('nothing was bundled');
-const code = Buffer.from(bundle.contents).toString('base64');
-const model = await import(`data:text/javascript;base64,${code}`);
+const model = await load(join(root, 'scripts/lib/sensitivity-model.ts'));
 
 /** What a grower's heap may be: the reasonable bands of reference/bands.json (density: 300 to 650), and a garden's weather and sizes. */
 const ofHeap = [

@@ -16,26 +16,20 @@ const banner =
  * @returns {Promise<boolean>} whether it worked; if not, the messages have been printed
  */
 export async function bundle(entry, outfile) {
-  // Loaded only now: a clean clone has no esbuild until the dependencies are installed.
-  const { build, stop } = await import('esbuild');
+  // Loaded only now: a clean clone has no bundler until the dependencies are installed.
+  const { build } = await import('rolldown');
   try {
-    const result = await build({
-      entryPoints: [entry],
-      outfile,
-      bundle: true,
-      format: 'esm',
+    await build({
+      input: entry,
       platform: 'node',
-      target: 'node20.19',
-      sourcemap: true,
-      charset: 'utf8',
       external,
-      banner: { js: banner },
-      logLevel: 'warning',
+      transform: { target: 'node20.19' },
+      output: { file: outfile, format: 'esm', sourcemap: true, codeSplitting: false, postBanner: banner },
+      logLevel: 'warn',
     });
-    return result.errors.length === 0;
-  } catch {
+    return true;
+  } catch (error) {
+    process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
     return false;
-  } finally {
-    await stop();
   }
 }

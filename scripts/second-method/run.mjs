@@ -5,21 +5,15 @@ import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { bundle } from '../lib/bundle.mjs';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const root = join(here, '..', '..');
 const golden = join(root, 'packages/science/src/heap-twin/testing/second-method.json');
 
-const bundle = join(mkdtempSync(join(tmpdir(), 'loamwright-heap-')), 'problems.mjs');
-await build({
-  entryPoints: [join(here, 'problems.ts')],
-  bundle: true,
-  outfile: bundle,
-  format: 'esm',
-  platform: 'node',
-});
-writeFileSync(join(here, 'heap.problems.json'), execFileSync(process.execPath, [bundle], { maxBuffer: 2 ** 28 }));
+const program = join(mkdtempSync(join(tmpdir(), 'loamwright-heap-')), 'problems.mjs');
+if (!(await bundle(join(here, 'problems.ts'), program))) process.exit(1);
+writeFileSync(join(here, 'heap.problems.json'), execFileSync(process.execPath, [program], { maxBuffer: 2 ** 28 }));
 
 const python = process.env['LOAMWRIGHT_PYTHON'] ?? 'python3';
 /** @typedef {Record<string, number[]>} Shown */

@@ -1,5 +1,5 @@
-import { build } from 'esbuild';
 import { type IDBPDatabase, openDB } from 'idb';
+import { build } from 'rolldown';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { databaseVersion } from './indexeddb/database.ts';
 import { openIndexedDbKeeping } from './indexeddb.ts';
@@ -99,17 +99,14 @@ describe('the database', () => {
   });
 
   test('needs nothing of Node: it bundles for a browser', async () => {
-    const { errors, metafile } = await build({
-      entryPoints: [new URL('indexeddb.ts', import.meta.url).pathname],
-      bundle: true,
-      write: false,
-      metafile: true,
+    const { output } = await build({
+      input: new URL('indexeddb.ts', import.meta.url).pathname,
       platform: 'browser',
-      format: 'esm',
+      write: false,
+      output: { format: 'esm', codeSplitting: false },
       logLevel: 'silent',
     });
-    expect(errors).toEqual([]);
-    const own = Object.keys(metafile.inputs).filter((path) => path.includes('packages/store/'));
+    const own = output[0].moduleIds.filter((path) => path.includes('packages/store/'));
     expect(own.length).toBeGreaterThan(5);
     expect(own.filter((path) => /\/(?:node|sqlite|jsonl)\b/u.test(path))).toEqual([]);
   });

@@ -2,7 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { build } from 'rolldown';
 
 const root = fileURLToPath(new URL('../../../..', import.meta.url));
 
@@ -61,15 +61,17 @@ export async function built(): Promise<Built> {
 
 async function bundle(entry: string, outfile: string): Promise<void> {
   await build({
-    entryPoints: [join(root, entry)],
-    outfile,
-    bundle: true,
-    format: 'esm',
+    input: join(root, entry),
     platform: 'node',
-    target: 'node20.19',
     external: ['libsql', 'highs'],
-    banner: { js: "import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);" },
-    logLevel: 'error',
+    transform: { target: 'node20.19' },
+    output: {
+      file: outfile,
+      format: 'esm',
+      codeSplitting: false,
+      postBanner: "import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);",
+    },
+    logLevel: 'warn',
   });
 }
 

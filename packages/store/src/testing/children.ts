@@ -2,7 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdirSync, rmSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { build } from 'rolldown';
 
 /** An entry that a child has said is kept. */
 export interface Acknowledged {
@@ -37,13 +37,11 @@ const script = fileURLToPath(
 export async function prepareChild(): Promise<void> {
   mkdirSync(dirname(script), { recursive: true });
   await build({
-    entryPoints: [fileURLToPath(new URL('writer.child.ts', import.meta.url))],
-    outfile: script,
-    bundle: true,
+    input: fileURLToPath(new URL('writer.child.ts', import.meta.url)),
     platform: 'node',
-    format: 'esm',
     external: ['libsql'],
-    logLevel: 'warning',
+    output: { file: script, format: 'esm', codeSplitting: false },
+    logLevel: 'warn',
   });
 }
 
