@@ -24,10 +24,10 @@
 #define DAY 86400.0
 #define QUANTITIES 11
 
-enum { ENERGY, WATER, FAST, HEMI, CELL, LIGNIN, ORGANIC_N, AMMONIACAL_N, NITRATE_N, ACTIVITY, PH };
+enum { ENERGY, WATER, AMMONIACAL_N, FAST, HEMI, CELL, LIGNIN, ORGANIC_N, NITRATE_N, ACTIVITY, PH };
+#define PASSING 3
 
 typedef double Row[MOST];
-typedef struct { Row inner, own, outer, right; } Rows;
 
 typedef struct {
   Row is[QUANTITIES];
@@ -35,15 +35,25 @@ typedef struct {
   double settled;
 } State;
 
-typedef struct { Row of[QUANTITIES]; Row volatileLost; } Rates;
+enum {
+  HEAT_MADE, HEAT_THROUGH_SURFACE, HEAT_TO_GROUND, HEAT_WITH_AIR, HEAT_WITH_MATTER, HEAT_WITH_RAIN, HEAT_DRAINED,
+  WATER_FORMED, WATER_WITH_AIR, WATER_RAINED, WATER_DRAINED, OXYGEN_DRAWN, OXYGEN_SUPPLIED, OXYGEN_EATEN,
+  OXYGEN_NITRIFIED, CARBON_BREATHED, AMMONIA_GONE, NITROGEN_DRAINED, DENITRIFIED, FLOWS
+};
+typedef struct { Row of[QUANTITIES]; Row volatileLost; double flow[FLOWS]; } Rates;
 
 typedef struct {
-  Row temp, slope, dry, pores, air, conductivity, permeability, vapour, vapourSlope, humidity, humiditySlope, dryAir,
-      place, warmth, liveliness, pace, hunger, nitrifying, fed, fedSteep, drawn, risen, through, heatFace, vapourFace,
-      gasFace, ammoniaInGas, freed, taken;
-  Rows ammonia, rows;
+  Row temp, slope, dry, pores, air, conductivity, permeability, vapour, vapourRise, humidity, humidityRise, dryness,
+      dryAir, dryGas, place, warmth, liveliness, pace, hunger, nitrifying, fed, fedSteep, drawn, risen, through,
+      heatFace, vapourFace, gasFace, freed, taken, ammoniaOwn, ammoniaInner, ammoniaOuter, ammoniaLeaving, oxygenInner, oxygenOuter,
+      oxygenOwn, upper, solved;
   double surfaceAir, surfaceGround, sun;
 } Fields;
+
+typedef struct {
+  Row heatOut, heatBack, waterOut, waterBack, heatLeaving, waterLeaving, warmInner, warmPivot, warmUpper, ammoniaPivot,
+      ammoniaUpper, drive, driveN, warming, passed;
+} Ahead;
 
 static struct {
   int count, directions;
@@ -63,7 +73,10 @@ static struct { double temp, vapour, wind, rain, sun, ground; } weather;
 #define PER_KELVIN 4
 #define PLACES ((140 - COLDEST) * PER_KELVIN + 1)
 #define STEPS 512
-static double saturation[PLACES], ammonium[PLACES], dissolved[PLACES], moistureTable[STEPS + 2], airTable[STEPS + 2];
+#define PER_PH 128
+#define ACIDITIES (14 * PER_PH + 2)
+static double saturation[PLACES], ammonium[PLACES], dissolved[PLACES], moistureTable[STEPS + 2], airTable[STEPS + 2],
+    acidity[ACIDITIES];
 
 static double saturationOf(double t) { return 611.21 * exp(((18.678 - t / 234.5) * t) / (257.14 + t)); }
 
@@ -74,6 +87,7 @@ static void fillTables(void) {
     ammonium[i] = pow(10, AMMONIUM_INTERCEPT + AMMONIUM_SLOPE / k);
     dissolved[i] = HENRY_AT25 * exp(HENRY_SLOPE * (1 / k - 1 / 298.15)) * 8.3144626 * k;
   }
+  for (int i = 0; i < ACIDITIES; i++) acidity[i] = pow(10, -(double)i / PER_PH);
   for (int i = 0; i < STEPS + 2; i++) {
     moistureTable[i] = 1 / (1 + exp(MOISTURE_OFFSET - (MOISTURE_SLOPE * i) / STEPS));
     airTable[i] = 1 / (1 + exp(AIR_OFFSET - (AIR_SLOPE * i) / STEPS));
@@ -84,6 +98,11 @@ static inline double between(const double *table, double place) {
   int below = (int)place;
   double low = table[below];
   return low + (place - below) * (table[below + 1] - low);
+}
+
+static inline double riseAt(const double *table, double place) {
+  int below = (int)place;
+  return (table[below + 1] - table[below]) * PER_KELVIN;
 }
 
 static inline double placeOf(double t) { return fmin(PLACES - 1.001, fmax(0, (t - COLDEST) * PER_KELVIN)); }
@@ -110,39 +129,32 @@ static inline double cardinal(double t, double coldest, double best, double hott
   return ((t - hottest) * above * above) / (rise * bend);
 }
 
-static inline double smooth(double x, double from, double to) {
-  double t = fmin(1, fmax(0, (x - from) / (to - from)));
+static inline double smooth(double x, double from, double to, double per) {
+  if (x <= from) return 0;
+  if (x >= to) return 1;
+  double t = (x - from) * per;
   return t * t * (3 - 2 * t);
+}
+
+static inline double sourness(double ph, double t) {
+  if (ph >= BRAKE_PH + BRAKE_OVER_PH || t <= BRAKE_TEMP - BRAKE_OVER_TEMP) return 1;
+  double sour = 1 - smooth(ph, BRAKE_PH - BRAKE_OVER_PH, BRAKE_PH + BRAKE_OVER_PH, 1 / (2 * BRAKE_OVER_PH));
+  return 1 - (1 - BRAKE_LEFT) * sour *
+                 smooth(t, BRAKE_TEMP - BRAKE_OVER_TEMP, BRAKE_TEMP + BRAKE_OVER_TEMP, 1 / (2 * BRAKE_OVER_TEMP));
 }
 
 static inline double humidityOf(double e) { return (0.622 * e) / fmax(PRESSURE - e, 0.02 * PRESSURE); }
 static inline double humidAir(double t, double e) { return (PRESSURE - (1 - 0.622) * e) / (287.05 * (t + KELVIN)); }
 static inline double dryAirOf(double t, double e) { return fmax(PRESSURE - e, 0.02 * PRESSURE) / (287.05 * (t + KELVIN)); }
-static inline double evaporation(double t) { return VAPOUR_AT_ZERO + (VAPOUR_HEAT - WATER_HEAT) * t; }
 static inline double vapourHeat(double t) { return VAPOUR_AT_ZERO + VAPOUR_HEAT * t; }
 static inline double squared(double x) { return x * x; }
-
-static void solve(const Rows *r, double *into) {
-  Row scratch;
-  int n = shells.count;
-  double up = 0, last = 0;
-  for (int i = 0; i < n; i++) {
-    double low = r->inner[i], pivot = r->own[i] - low * up;
-    up = r->outer[i] / pivot;
-    last = (r->right[i] + low * last) / pivot;
-    scratch[i] = up;
-    into[i] = last;
-  }
-  for (int i = n - 2; i >= 0; i--) {
-    last = into[i] + scratch[i] * last;
-    into[i] = last;
-  }
-}
 
 /* ---- the right-hand side ---- */
 
 static double lookInside(const State *s, Fields *f) {
-  double left = 1 - s->settled, volumes = 0, built = 0;
+  double left = 1 - s->settled, volumes = 0, built = 0, perWantedN = 1 / traits.wantedN;
+  double fastAsks = FAST_O2 * traits.fast, hemiAsks = HEMI_O2 * traits.hemi, cellAsks = CELL_O2 * traits.cell,
+         ligninAsks = LIGNIN_O2 * traits.lignin;
   for (int i = 0; i < shells.count; i++) {
     double water = s->is[WATER][i], fast = s->is[FAST][i], hemi = s->is[HEMI][i], cell = s->is[CELL][i],
            lignin = s->is[LIGNIN][i], mineral = s->ash[i] + s->ch[i];
@@ -152,37 +164,36 @@ static double lookInside(const State *s, Fields *f) {
     f->temp[i] = t;
     f->slope[i] = slopeOf(t, capacity, water);
     f->dry[i] = dry;
-    double solid = vol / ORGANIC_DENSITY + mineral / ASH_DENSITY, wet = water / WATER_DENSITY;
+    double solid = vol * (1 / ORGANIC_DENSITY) + mineral * (1 / ASH_DENSITY), wet = water * (1 / WATER_DENSITY);
     double room = ((s->built[i] * dry) / s->builtDry[i]) * left;
-    double volume = fmax(room, (solid + wet) / (1 - 0.005)), air = 1 - (solid + wet) / volume;
+    double filled = (solid + wet) * (1 / (1 - 0.005)), volume = room > filled ? room : filled, air = 1 - (solid + wet) / volume;
     built += s->built[i];
     volumes += volume;
     f->pores[i] = volume - solid;
     f->air[i] = air;
     f->conductivity[i] = DRY_CONDUCTIVITY + (WET_CONDUCTIVITY * wet) / (volume - solid);
-    double over = air / HALF_AIR;
+    double over = air * (1 / HALF_AIR);
     f->permeability[i] = traits.permeability * (over * over * over);
     double carbon = FAST_C * fast + HEMI_C * hemi + CELL_C * cell + LIGNIN_C * lignin;
     double ammoniacal = s->is[AMMONIACAL_N][i], released = s->is[ORGANIC_N][i] / (carbon + TRACE);
-    double taken = 0, nitrogen = 1;
+    double taken = 0, freed = 0, nitrogen = 1;
     if (released < traits.wantedN) {
       double mineralN = ammoniacal + s->is[NITRATE_N][i], found = mineralN / (mineralN + MINERAL_HALF * dry + TRACE);
       taken = (traits.wantedN - released) * found;
-      nitrogen = (released + taken) / traits.wantedN;
+      nitrogen = (released + taken) * perWantedN;
+    } else {
+      freed = released - traits.wantedN;
     }
     f->taken[i] = taken;
-    f->freed[i] = fmax(0, released - traits.wantedN);
+    f->freed[i] = freed;
     double moisture = between(moistureTable, STEPS * (water / (water + dry + TRACE)));
     double warmth = cardinal(t, traits.coldest, traits.best, traits.hottest);
-    double sour = 1 - smooth(s->is[PH][i], BRAKE_PH - BRAKE_OVER_PH, BRAKE_PH + BRAKE_OVER_PH);
-    double warm = smooth(t, BRAKE_TEMP - BRAKE_OVER_TEMP, BRAKE_TEMP + BRAKE_OVER_TEMP);
-    double lively = warmth * moisture * between(airTable, STEPS * air) * (1 - (1 - BRAKE_LEFT) * sour * warm) * nitrogen;
+    double lively = warmth * moisture * between(airTable, STEPS * air) * sourness(s->is[PH][i], t) * nitrogen;
     double pace = s->is[ACTIVITY][i] * lively;
     f->warmth[i] = warmth;
     f->liveliness[i] = lively;
     f->pace[i] = pace;
-    f->hunger[i] = pace * (FAST_O2 * traits.fast * fast + HEMI_O2 * traits.hemi * hemi + CELL_O2 * traits.cell * cell +
-                           LIGNIN_O2 * traits.lignin * lignin);
+    f->hunger[i] = pace * (fastAsks * fast + hemiAsks * hemi + cellAsks * cell + ligninAsks * lignin);
     f->nitrifying[i] = (OXYGEN_PER_NITRIFIED * NITRIFICATION / DAY) * ammoniacal * moisture *
                        cardinal(t, NITRIFIERS_COLDEST, NITRIFIERS_BEST, NITRIFIERS_HOTTEST);
   }
@@ -193,7 +204,7 @@ static void findSurface(Fields *f, double overall, double area, double half_perM
   int last = shells.count - 1;
   double whole = (shells.top + shells.side + shells.ground) * area;
   double half = (overall * f->conductivity[last]) / half_perM;
-  double open = (overall * squared(f->air[last]) * squared((f->temp[last] + KELVIN) / 293.15)) / half_perM;
+  double open = (overall * squared(f->air[last]) * squared((f->temp[last] + KELVIN) * (1 / 293.15))) / half_perM;
   double film = SURFACE + WIND_ON_SURFACE * weather.wind * standing.wind;
   double airW = 0, sun = 0, gasOut = 0, vapourOut = 0;
   for (int face = 0; face < 2; face++) {
@@ -227,32 +238,36 @@ static void findDraught(Fields *f, const State *s, double left) {
   double outside = humidAir(weather.temp, weather.vapour), outsideDry = dryAirOf(weather.temp, weather.vapour);
   double wind = weather.wind * standing.wind, plan = shells.plan * area;
   double push = (0.5 * outside * wind * wind) / (shells.height * length);
-  double drawn = 0, risen = 0, innerG = 0, innerPores = 0, innerConductivity = 0;
+  double draws = (outsideDry * plan * standing.open) / VISCOSITY;
+  double drawn = 0, risen = 0, innerG = 0, innerPores = 1, innerConductivity = 1;
   for (int i = 0; i < shells.count; i++) {
-    double t = f->temp[i], k = t + KELVIN, place = placeOf(t), wet = s->is[WATER][i] / (DRYING * f->dry[i]);
-    double e = between(saturation, place) * (wet > 40 ? 1 : 1 - exp(-wet));
+    double t = f->temp[i], k = t + KELVIN, perK = 1 / k, place = placeOf(t), water = s->is[WATER][i];
+    double drying = DRYING * f->dry[i], dryness = water > 16 * drying ? 0 : exp(-water / drying);
+    double e = between(saturation, place) * (1 - dryness), rise = riseAt(saturation, place) * (1 - dryness);
+    double most = PRESSURE - e, air = most > 0.02 * PRESSURE ? most : 0.02 * PRESSURE, perAir = 1 / air,
+           ratio = e * perAir;
     f->place[i] = place;
-    double below = 257.14 + t;
-    double steep = ((18.678 - t / 117.25) * below - (18.678 - t / 234.5) * t) / (below * below);
-    double humid = humidityOf(e);
-    f->vapour[i] = e;
-    f->vapourSlope[i] = e * steep;
-    f->humidity[i] = humid;
-    f->humiditySlope[i] = humid * steep * (1 + humid / 0.622);
-    f->dryAir[i] = dryAirOf(t, e);
-    double lift = fmax(0, 9.80665 * (outside - humidAir(t, e)));
-    double own = (outsideDry * f->permeability[i] * (lift + push) * plan * shells.planShare[i] * standing.open) /
-                 VISCOSITY;
+    f->dryness[i] = dryness;
+    f->vapour[i] = e * perK * (1 / 461.5);
+    f->vapourRise[i] = rise * perK * (1 / 461.5);
+    f->humidity[i] = 0.622 * ratio;
+    f->humidityRise[i] = 0.622 * perAir * (1 + ratio) * rise;
+    f->dryAir[i] = air * perK * (1 / 287.05);
+    f->dryGas[i] = most * (1 / PRESSURE);
+    double lighter = outside - (PRESSURE - (1 - 0.622) * e) * perK * (1 / 287.05);
+    double lift = lighter > 0 ? 9.80665 * lighter : 0;
+    double own = draws * f->permeability[i] * (lift + push) * shells.planShare[i];
     drawn += own;
     double handed = traits.contact * risen;
     risen = own + handed;
     f->drawn[i] = drawn;
     f->risen[i] = risen;
     f->through[i] = drawn + handed;
-    double conductivity = f->conductivity[i], pores = squared(f->air[i]) * squared(k / 293.15);
+    double conductivity = f->conductivity[i], pores = squared(f->air[i]) * squared(k * (1 / 293.15));
     if (i > 0) {
-      f->heatFace[i - 1] = overall / (innerG / innerConductivity + shells.inward[i] / conductivity);
-      double open = overall / (innerG / innerPores + shells.inward[i] / pores);
+      f->heatFace[i - 1] = (overall * innerConductivity * conductivity) /
+                           (innerG * conductivity + shells.inward[i] * innerConductivity);
+      double open = (overall * innerPores * pores) / (innerG * pores + shells.inward[i] * innerPores);
       f->gasFace[i - 1] = OXYGEN_DIFFUSES * open;
       f->vapourFace[i - 1] = VAPOUR_DIFFUSES * open;
     }
@@ -265,60 +280,73 @@ static void findDraught(Fields *f, const State *s, double left) {
 
 static void holdVapourBack(Fields *f, const State *s, double step) {
   int last = shells.count - 1;
-  double inner = 0, innerE = 0;
+  double outside = humidityOf(weather.vapour), outsideVapour = weather.vapour / (461.5 * (weather.temp + KELVIN));
+  double given = 0, inner = 0, innerFace = 0;
   for (int i = 0; i <= last; i++) {
-    double here = f->humidity[i], hereE = f->vapour[i];
-    double beyond = i == last ? 0 : f->humidity[i + 1], beyondE = i == last ? 0 : f->vapour[i + 1];
-    double innerRisen = i == 0 ? 0 : f->risen[i - 1], innerFace = i == 0 ? 0 : f->vapourFace[i - 1];
-    double perPa = 1 / (461.5 * (f->temp[i] + KELVIN));
-    double net = f->through[i] * here - f->drawn[i] * beyond - traits.contact * innerRisen * inner +
-                 perPa * (f->vapourFace[i] * (hereE - beyondE) + innerFace * (hereE - innerE));
-    inner = here;
-    innerE = hereE;
-    double z = (step * fmax(0, net)) / (s->is[WATER][i] + TRACE);
-    if (z < 1e-3) continue;
-    double kept = 1 / (1 + z * z);
-    f->vapour[i] = hereE * kept;
+    double here = f->humidity[i], vapour = f->vapour[i], face = f->vapourFace[i];
+    double beyond = i == last ? outside : f->humidity[i + 1];
+    double beyondVapour = i == last ? outsideVapour : f->vapour[i + 1];
+    double net = f->through[i] * here - f->drawn[i] * beyond - given + face * (vapour - beyondVapour) +
+                 innerFace * (vapour - inner);
+    given = traits.contact * f->risen[i] * here;
+    inner = vapour;
+    innerFace = face;
+    double water = s->is[WATER][i] + TRACE, leaving = step * net;
+    if (leaving < 1e-3 * water) continue;
+    double z = leaving / water, kept = 1 / (1 + z * z);
+    f->vapour[i] = vapour * kept;
     f->humidity[i] = here * kept;
-    f->vapourSlope[i] *= kept;
-    f->humiditySlope[i] *= kept;
+    f->vapourRise[i] *= kept;
+    f->humidityRise[i] *= kept;
   }
 }
 
-static void balanceOxygen(Fields *f, State *s) {
+static double balanceOxygen(Fields *f, State *s) {
   int last = shells.count - 1;
-  Row solved;
-  double moved = DBL_MAX;
-  for (int turn = 0; turn < 40 && moved > 1e-5; turn++) {
-    double innerFace = 0, handed = 0;
+  double innerFace = 0, handed = 0, moved = 1;
+  for (int i = 0; i <= last; i++) {
+    double dry = f->dryAir[i], face = f->gasFace[i] * 0.5 * (dry + (i == last ? dry : f->dryAir[i + 1]));
+    f->oxygenInner[i] = innerFace + handed;
+    f->oxygenOwn[i] = f->through[i] + innerFace + face;
+    f->oxygenOuter[i] = face + f->drawn[i];
+    innerFace = face;
+    handed = traits.contact * f->risen[i];
+  }
+  double fresh = f->oxygenOuter[last] * FRESH;
+  for (int turn = 0; turn < 40 && moved * moved > 4e-6 * traits.half; turn++) {
+    double upper = 0, solved = 0, outer = 0;
     for (int i = 0; i <= last; i++) {
-      double dry = f->dryAir[i], face = f->gasFace[i] * 0.5 * (dry + (i == last ? dry : f->dryAir[i + 1]));
-      double hunger = f->hunger[i] + f->nitrifying[i], now = s->oxygen[i];
-      double perMass = PER_MASS * (1 - f->vapour[i] / PRESSURE), there = perMass * now + traits.half;
-      double fed = (perMass * now) / there, steep = (perMass * traits.half) / (there * there);
-      f->fed[i] = fed - steep * now;
+      double hunger = f->hunger[i] + f->nitrifying[i], now = s->oxygen[i], perMass = PER_MASS * f->dryGas[i];
+      double inGas = perMass * now, perThere = 1 / (inGas + traits.half);
+      double steep = perMass * traits.half * perThere * perThere, atNone = inGas * perThere - steep * now;
+      f->fed[i] = atNone;
       f->fedSteep[i] = steep;
-      f->rows.inner[i] = innerFace + handed;
-      f->rows.own[i] = f->through[i] + innerFace + face + hunger * steep;
-      f->rows.outer[i] = face + f->drawn[i];
-      f->rows.right[i] = -hunger * (fed - steep * now);
-      innerFace = face;
-      handed = traits.contact * f->risen[i];
+      double right = i == last ? fresh - hunger * atNone : -hunger * atNone;
+      double perPivot = 1 / (f->oxygenOwn[i] + hunger * steep - f->oxygenInner[i] * upper);
+      upper = f->oxygenOuter[i] * perPivot;
+      solved = (right + f->oxygenInner[i] * solved) * perPivot;
+      f->upper[i] = upper;
+      f->solved[i] = solved;
     }
-    f->rows.right[last] += f->rows.outer[last] * FRESH;
-    f->rows.outer[last] = 0;
-    solve(&f->rows, solved);
     moved = 0;
-    for (int i = 0; i <= last; i++) {
-      double next = fmax(0, solved[i]);
-      moved = fmax(moved, fabs(next - s->oxygen[i]));
+    for (int i = last; i >= 0; i--) {
+      outer = f->solved[i] + (i == last ? 0 : f->upper[i] * outer);
+      double next = outer > 0 ? outer : 0, by = fabs(next - s->oxygen[i]);
+      if (by > moved) moved = by;
       s->oxygen[i] = next;
     }
   }
-  for (int i = 0; i <= last; i++) f->fed[i] += f->fedSteep[i] * s->oxygen[i];
+  double supplied = f->drawn[last] * FRESH + f->gasFace[last] * f->dryAir[last] * (FRESH - s->oxygen[last]);
+  for (int i = 0; i <= last; i++) {
+    f->fed[i] += f->fedSteep[i] * s->oxygen[i];
+    supplied -= (i == last ? 1 : 1 - traits.contact) * f->risen[i] * s->oxygen[i];
+  }
+  return supplied;
 }
 
 static void rot(const State *s, const Fields *f, Rates *r) {
+  double perFreshFed = 1 / traits.freshFed, made = 0, matter = 0, water = 0, oxygen = 0, nitrification = 0, carbonOut = 0,
+         denitrification = 0;
   for (int i = 0; i < shells.count; i++) {
     double t = f->temp[i], fed = f->fed[i], warmth = f->warmth[i], pace = f->pace[i] * fed;
     double fast = pace * traits.fast * s->is[FAST][i], hemi = pace * traits.hemi * s->is[HEMI][i];
@@ -327,73 +355,99 @@ static void rot(const State *s, const Fields *f, Rates *r) {
     double formed = FAST_H2O * fast + HEMI_H2O * hemi + CELL_H2O * cell + LIGNIN_H2O * lignin;
     double breathed = FAST_C * fast + HEMI_C * hemi + CELL_C * cell + LIGNIN_C * lignin;
     double lost = fast + hemi + cell + lignin;
+    double madeW = traits.heat * eaten, matterW = t * (WATER_HEAT * formed - ORGANIC_HEAT * lost);
     r->of[FAST][i] = -fast;
     r->of[HEMI][i] = -hemi;
     r->of[CELL][i] = -cell;
     r->of[LIGNIN][i] = -lignin;
     r->volatileLost[i] = lost;
-    r->of[ENERGY][i] = traits.heat * eaten + t * (WATER_HEAT * formed - ORGANIC_HEAT * lost);
+    r->of[ENERGY][i] = madeW + matterW;
     r->of[WATER][i] = formed;
     double carbon = breathed * traits.eatenPerBreathed, freed = carbon * f->freed[i];
-    double ammoniacal = s->is[AMMONIACAL_N][i], nitrate = s->is[NITRATE_N][i];
-    double per = (carbon * f->taken[i]) / (ammoniacal + nitrate + TRACE), a = per * ammoniacal, b = per * nitrate;
-    double nitrified = f->nitrifying[i] * fed / OXYGEN_PER_NITRIFIED, lack = fmax(0, 1 - fed / traits.freshFed);
+    double ammoniacal = s->is[AMMONIACAL_N][i], nitrate = s->is[NITRATE_N][i], taken = carbon * f->taken[i];
+    double per = taken == 0 ? 0 : taken / (ammoniacal + nitrate + TRACE), a = per * ammoniacal, b = per * nitrate;
+    double nitrifying = f->nitrifying[i] * fed, nitrified = nitrifying * (1 / OXYGEN_PER_NITRIFIED);
+    double missing = 1 - fed * perFreshFed, lack = missing > 0 ? missing : 0;
     double denitrified = (DENITRIFICATION / DAY) * lack * warmth * nitrate;
     r->of[ORGANIC_N][i] = a + b - freed;
     r->of[AMMONIACAL_N][i] = freed - a - nitrified;
     r->of[NITRATE_N][i] = nitrified - b - denitrified;
     double activity = s->is[ACTIVITY][i];
-    double dying = DYING / DAY + (KILLED / DAY) * fmax(0, t - KILL_TEMP);
+    double dying = t > KILL_TEMP ? DYING / DAY + (KILLED / DAY) * (t - KILL_TEMP) : DYING / DAY;
     r->of[ACTIVITY][i] = traits.growth * f->liveliness[i] * fed * activity * (1 - activity) - dying * (activity - DORMANT);
-    double ammonia = ammoniacal / (s->is[WATER][i] + TRACE);
-    double ripe = RIPE_PH + (AMMONIA_RAISES * ammonia) / (ammonia + AMMONIA_HALF);
+    double half = AMMONIA_HALF * (s->is[WATER][i] + TRACE);
+    double ripe = RIPE_PH + (AMMONIA_RAISES * ammoniacal) / (ammoniacal + half);
     double heading = ripe + lack * lack * (SOUR_PH - ripe);
     r->of[PH][i] = (SOURING / DAY) * warmth * activity * (heading - s->is[PH][i]);
+    made += madeW;
+    matter += matterW;
+    water += formed;
+    oxygen += eaten;
+    nitrification += nitrifying;
+    carbonOut += breathed;
+    denitrification += denitrified;
   }
+  r->flow[HEAT_MADE] = made;
+  r->flow[HEAT_WITH_MATTER] = matter;
+  r->flow[WATER_FORMED] = water;
+  r->flow[OXYGEN_EATEN] = oxygen;
+  r->flow[OXYGEN_NITRIFIED] = nitrification;
+  r->flow[CARBON_BREATHED] = carbonOut;
+  r->flow[DENITRIFIED] = denitrification;
 }
 
 static void carry(const Fields *f, Rates *r) {
   int last = shells.count - 1;
   double *energy = r->of[ENERGY], *water = r->of[WATER];
-  double outHumid = (0.622 * weather.vapour) / (PRESSURE - weather.vapour);
-  double outVapour = weather.vapour / (461.5 * (weather.temp + KELVIN));
+  double outHumid = humidityOf(weather.vapour), outVapour = weather.vapour / (461.5 * (weather.temp + KELVIN));
   double outAir = AIR_HEAT * weather.temp + outHumid * vapourHeat(weather.temp);
-  double innerRisen = 0, innerHumid = 0, innerAir = 0;
-  for (int i = 0; i <= last; i++) {
-    double t = f->temp[i], humid = f->humidity[i], air = AIR_HEAT * t + humid * vapourHeat(t);
-    double tNext = i == last ? weather.temp : f->temp[i + 1], humidNext = i == last ? outHumid : f->humidity[i + 1];
-    double airNext = i == last ? outAir : AIR_HEAT * tNext + humidNext * vapourHeat(tNext);
-    double handed = traits.contact * innerRisen;
-    energy[i] += f->drawn[i] * airNext + handed * innerAir - f->through[i] * air;
-    water[i] += f->drawn[i] * humidNext + handed * innerHumid - f->through[i] * humid;
-    innerRisen = f->risen[i];
-    innerHumid = humid;
-    innerAir = air;
-    double density = f->vapour[i] / (461.5 * (t + KELVIN));
-    double densityNext = i == last ? outVapour : f->vapour[i + 1] / (461.5 * (tNext + KELVIN));
-    double vapour = f->vapourFace[i] * (density - densityNext), vapourW = vapour * vapourHeat(vapour > 0 ? t : tNext);
-    double heat = f->heatFace[i] * (t - tNext);
-    energy[i] -= heat + vapourW;
-    water[i] -= vapour;
-    if (i == last) {
-      energy[i] += f->sun - f->surfaceGround * (t - weather.ground);
-    } else {
-      energy[i + 1] += heat + vapourW;
-      water[i + 1] += vapour;
-    }
+  double t = f->temp[0], humid = f->humidity[0], density = f->vapour[0], air = AIR_HEAT * t + humid * vapourHeat(t);
+  double inWater = 0, inHeat = 0, outWater = 0, outHeat = 0;
+  for (int i = 0; i < last; i++) {
+    double risen = f->risen[i], drawn = f->drawn[i], tNext = f->temp[i + 1], humidNext = f->humidity[i + 1];
+    double densityNext = f->vapour[i + 1], airNext = AIR_HEAT * tNext + humidNext * vapourHeat(tNext);
+    double handed = traits.contact * risen, leaving = risen - handed;
+    double vapour = f->vapourFace[i] * (density - densityNext);
+    double faceWater = handed * humid - drawn * humidNext + vapour;
+    double faceHeat = handed * air - drawn * airNext + vapour * vapourHeat(vapour > 0 ? t : tNext) +
+                      f->heatFace[i] * (t - tNext);
+    double leavingWater = leaving * humid, leavingHeat = leaving * air;
+    energy[i] += inHeat - faceHeat - leavingHeat;
+    water[i] += inWater - faceWater - leavingWater;
+    outWater += leavingWater;
+    outHeat += leavingHeat;
+    inHeat = faceHeat;
+    inWater = faceWater;
+    t = tNext;
+    humid = humidNext;
+    density = densityNext;
+    air = airNext;
   }
+  double risen = f->risen[last], drawn = f->drawn[last], vapour = f->vapourFace[last] * (density - outVapour);
+  double withAirHeat = risen * air - drawn * outAir + vapour * vapourHeat(vapour > 0 ? t : weather.temp);
+  double withAir = risen * humid - drawn * outHumid + vapour;
+  double surface = f->heatFace[last] * (t - weather.temp) - f->sun, ground = f->surfaceGround * (t - weather.ground);
+  energy[last] += inHeat - withAirHeat - surface - ground;
+  water[last] += inWater - withAir;
+  r->flow[HEAT_THROUGH_SURFACE] = surface;
+  r->flow[HEAT_TO_GROUND] = ground;
+  r->flow[WATER_WITH_AIR] = outWater + withAir;
+  r->flow[HEAT_WITH_AIR] = outHeat + withAirHeat;
 }
 
-static inline double dissolvedShare(const State *s, int i) {
-  double water = s->is[WATER][i] + TRACE;
-  return water / (water + traits.charSorption * s->ch[i]);
+static inline void give(Rates *r, int i, double share, double water, double heat, double ammonium, double nitrate) {
+  r->of[ENERGY][i] += share * heat;
+  r->of[WATER][i] += share * water;
+  r->of[AMMONIACAL_N][i] += share * ammonium;
+  r->of[NITRATE_N][i] += share * nitrate;
 }
 
 static void drain(const State *s, const Fields *f, Rates *r) {
   int last = shells.count - 1;
-  double rained = weather.rain * standing.rain * shells.plan, within = 1;
-  r->of[ENERGY][last] += rained * WATER_HEAT * weather.temp;
-  r->of[WATER][last] += rained;
+  double rained = weather.rain * standing.rain * shells.plan, within = 1, drained = 0, drainedHeat = 0, drainedN = 0;
+  r->flow[WATER_RAINED] = rained;
+  r->flow[HEAT_WITH_RAIN] = rained * WATER_HEAT * weather.temp;
+  give(r, last, 1, rained, rained * WATER_HEAT * weather.temp, 0, 0);
   for (int i = last; i >= 0; i--) {
     double water = s->is[WATER][i], ch = s->ch[i];
     double over = water - fmin(traits.holds * (f->dry[i] - ch) + CHAR_HOLDS * ch, 0.97 * WATER_DENSITY * f->pores[i]);
@@ -401,52 +455,55 @@ static void drain(const State *s, const Fields *f, Rates *r) {
     within -= shells.planShare[i];
     if (over <= 0 || f->temp[i] <= 0) continue;
     double off = (1 / (DRAINS_H * 3600)) * over, inwards = i == 0 ? 0 : (0.5 * fmax(0, within)) / plan;
-    double offW = off * WATER_HEAT * f->temp[i];
-    double a = (off * dissolvedShare(s, i) * s->is[AMMONIACAL_N][i]) / water, b = (off * s->is[NITRATE_N][i]) / water;
-    r->of[ENERGY][i] -= offW;
-    r->of[WATER][i] -= off;
-    r->of[AMMONIACAL_N][i] -= a;
-    r->of[NITRATE_N][i] -= b;
-    if (i > 0) {
-      r->of[ENERGY][i - 1] += inwards * offW;
-      r->of[WATER][i - 1] += inwards * off;
-      r->of[AMMONIACAL_N][i - 1] += inwards * a;
-      r->of[NITRATE_N][i - 1] += inwards * b;
-    }
+    double heat = off * WATER_HEAT * f->temp[i];
+    double ammonium = (off * s->is[AMMONIACAL_N][i]) / (water + traits.charSorption * ch);
+    double nitrate = (off * s->is[NITRATE_N][i]) / water;
+    give(r, i, -1, off, heat, ammonium, nitrate);
+    if (i > 0) give(r, i - 1, inwards, off, heat, ammonium, nitrate);
+    drained += (1 - inwards) * off;
+    drainedHeat += (1 - inwards) * heat;
+    drainedN += (1 - inwards) * (ammonium + nitrate);
   }
+  r->flow[WATER_DRAINED] = drained;
+  r->flow[HEAT_DRAINED] = drainedHeat;
+  r->flow[NITROGEN_DRAINED] = drainedN;
 }
 
 static void carryAmmonia(const State *s, Fields *f, Rates *r) {
   int last = shells.count - 1;
-  Rows *m = &f->ammonia;
+  double innerFace = 0, fromInner = 0, innerHeld = 0, gone = 0, *rate = r->of[AMMONIACAL_N];
   for (int i = 0; i <= last; i++) {
-    double water = s->is[WATER][i] / WATER_DENSITY + TRACE;
-    double unionised = 1 / (1 + between(ammonium, f->place[i]) * exp(-M_LN10 * s->is[PH][i]));
-    f->ammoniaInGas[i] =
-        (traits.ammoniaGas * unionised * dissolvedShare(s, i)) / (water * between(dissolved, f->place[i]));
-  }
-  double innerFace = 0, fromInner = 0;
-  for (int i = 0; i <= last; i++) {
-    double inGas = f->ammoniaInGas[i], perAir = inGas / f->dryAir[i], face = f->gasFace[i];
-    m->own[i] = f->through[i] * perAir + (face + innerFace) * inGas;
-    m->inner[i] = fromInner;
-    double beyond = i == last ? 0 : f->ammoniaInGas[i + 1];
-    m->outer[i] = i == last ? 0 : (f->drawn[i] * beyond) / f->dryAir[i + 1] + face * beyond;
+    double water = s->is[WATER][i] + TRACE, place = f->place[i], ph = fmin(14, fmax(0, s->is[PH][i]));
+    double ammoniumPer = between(ammonium, place) * between(acidity, ph * PER_PH);
+    double sorbing = water + traits.charSorption * s->ch[i];
+    double inGas = (traits.ammoniaGas * WATER_DENSITY) / ((1 + ammoniumPer) * sorbing * between(dissolved, place));
+    double perAir = inGas / f->dryAir[i], face = f->gasFace[i], risen = f->risen[i], here = s->is[AMMONIACAL_N][i];
+    double own = f->through[i] * perAir + (face + innerFace) * inGas;
+    double leaving = i == last ? risen * perAir + face * inGas : (1 - traits.contact) * risen * perAir;
+    if (i > 0) {
+      double inwards = f->drawn[i - 1] * perAir + innerFace * inGas;
+      f->ammoniaOuter[i - 1] = inwards;
+      rate[i - 1] += inwards * here;
+    }
+    f->ammoniaOwn[i] = own;
+    f->ammoniaInner[i] = fromInner;
+    f->ammoniaLeaving[i] = leaving;
+    rate[i] += fromInner * innerHeld - own * here;
+    gone += leaving * here;
+    fromInner = traits.contact * risen * perAir + face * inGas;
     innerFace = face;
-    fromInner = traits.contact * f->risen[i] * perAir + face * inGas;
+    innerHeld = here;
   }
-  const double *held = s->is[AMMONIACAL_N];
-  for (int i = 0; i <= last; i++) {
-    double inner = i == 0 ? 0 : held[i - 1], outer = i == last ? 0 : held[i + 1];
-    r->of[AMMONIACAL_N][i] += m->inner[i] * inner + m->outer[i] * outer - m->own[i] * held[i];
-  }
+  f->ammoniaOuter[last] = 0;
+  r->flow[AMMONIA_GONE] = gone;
 }
 
 static void findRates(State *s, double step, Fields *f, Rates *r) {
   double left = lookInside(s, f);
   findDraught(f, s, left);
   holdVapourBack(f, s, step);
-  balanceOxygen(f, s);
+  r->flow[OXYGEN_DRAWN] = FRESH * f->drawn[shells.count - 1];
+  r->flow[OXYGEN_SUPPLIED] = balanceOxygen(f, s);
   rot(s, f, r);
   carry(f, r);
   drain(s, f, r);
@@ -455,118 +512,145 @@ static void findRates(State *s, double step, Fields *f, Rates *r) {
 
 /* ---- the step ---- */
 
-static double vapourRise(const Fields *f, int i) { return f->vapourSlope[i] / (461.5 * (f->temp[i] + KELVIN)); }
-
-static void warmingRows(const Fields *f, double step, Rows *r) {
+static void lookAhead(const Fields *f, double step, Ahead *a) {
   int last = shells.count - 1;
+  double perStep = 1 / step, innerHeatOut = 0, innerHeatBack = 0, innerWaterOut = 0, innerWaterBack = 0, warmUpper = 0,
+         ammoniaUpper = 0;
   for (int i = 0; i <= last; i++) {
-    double latent = evaporation(f->temp[i]), rise = vapourRise(f, i);
-    double own = f->slope[i] / step +
-                 f->through[i] * (AIR_HEAT + f->humidity[i] * VAPOUR_HEAT + f->humiditySlope[i] * latent) +
-                 f->heatFace[i] + f->vapourFace[i] * rise * latent;
-    if (i == last) own += f->surfaceGround;
-    r->outer[i] = i == last ? 0
-                            : f->drawn[i] * (AIR_HEAT + f->humidity[i + 1] * VAPOUR_HEAT + f->humiditySlope[i + 1] * latent) +
-                                  f->heatFace[i] + f->vapourFace[i] * vapourRise(f, i + 1) * latent;
-    if (i > 0) own += f->heatFace[i - 1] + f->vapourFace[i - 1] * rise * latent;
-    r->inner[i] = i == 0 ? 0
-                         : traits.contact * f->risen[i - 1] *
-                                   (AIR_HEAT + f->humidity[i - 1] * VAPOUR_HEAT + f->humiditySlope[i - 1] * latent) +
-                               f->heatFace[i - 1] + f->vapourFace[i - 1] * vapourRise(f, i - 1) * latent;
-    r->own[i] = own;
-  }
-}
-
-static void correct(const Fields *f, const double *warming, double *energy, double *water) {
-  int last = shells.count - 1;
-  for (int i = 0; i <= last; i++) energy[i] = water[i] = 0;
-  for (int i = 0; i <= last; i++) {
-    double warmer = warming[i], heatIn = vapourHeat(f->temp[i]), moister = f->humiditySlope[i] * warmer;
-    double hotter = (AIR_HEAT + f->humidity[i] * VAPOUR_HEAT) * warmer + moister * heatIn;
-    energy[i] -= f->through[i] * hotter;
-    water[i] -= f->through[i] * moister;
-    if (i > 0) {
-      energy[i - 1] += f->drawn[i - 1] * hotter;
-      water[i - 1] += f->drawn[i - 1] * moister;
-    }
-    if (i < last) {
-      energy[i + 1] += traits.contact * f->risen[i] * hotter;
-      water[i + 1] += traits.contact * f->risen[i] * moister;
-    }
-    double beyond = i == last ? 0 : warming[i + 1];
-    double vapour = f->vapourFace[i] * (vapourRise(f, i) * warmer - (i == last ? 0 : vapourRise(f, i + 1) * beyond));
-    double heat = f->heatFace[i] * (warmer - beyond);
-    energy[i] -= heat + vapour * heatIn;
-    water[i] -= vapour;
+    double t = f->temp[i], heat = vapourHeat(t), moister = f->humidityRise[i], rise = f->vapourRise[i];
+    double warmer = AIR_HEAT + f->humidity[i] * VAPOUR_HEAT + moister * heat, risen = f->risen[i];
+    double face = f->heatFace[i], open = f->vapourFace[i], withWater = WATER_HEAT * t;
+    double heatOut = 0, heatBack = 0, waterOut = 0, waterBack = 0, heatLeaving, waterLeaving;
+    double own = f->slope[i] * perStep;
     if (i == last) {
-      energy[i] -= f->surfaceGround * warmer;
+      heatLeaving = risen * warmer + open * rise * heat;
+      waterLeaving = risen * moister + open * rise;
+      own += face + f->surfaceGround + heatLeaving + innerHeatBack - withWater * (waterLeaving + innerWaterBack);
     } else {
-      energy[i + 1] += heat + vapour * heatIn;
-      water[i + 1] += vapour;
+      double nextRise = f->vapourRise[i + 1], nextMoister = f->humidityRise[i + 1], drawn = f->drawn[i];
+      double nextWarmer = AIR_HEAT + f->humidity[i + 1] * VAPOUR_HEAT + nextMoister * vapourHeat(f->temp[i + 1]);
+      double handed = traits.contact * risen;
+      heatOut = handed * warmer + face + open * rise * heat;
+      heatBack = drawn * nextWarmer + face + open * nextRise * heat;
+      waterOut = handed * moister + open * rise;
+      waterBack = drawn * nextMoister + open * nextRise;
+      heatLeaving = (risen - handed) * warmer;
+      waterLeaving = (risen - handed) * moister;
+      own += heatOut + heatLeaving + innerHeatBack - withWater * (waterOut + waterLeaving + innerWaterBack);
     }
+    a->heatOut[i] = heatOut;
+    a->heatBack[i] = heatBack;
+    a->waterOut[i] = waterOut;
+    a->waterBack[i] = waterBack;
+    a->heatLeaving[i] = heatLeaving;
+    a->waterLeaving[i] = waterLeaving;
+    double inner = innerHeatOut - withWater * innerWaterOut, pivot = 1 / (own - inner * warmUpper);
+    warmUpper = (heatBack - withWater * waterBack) * pivot;
+    a->warmInner[i] = inner;
+    a->warmPivot[i] = pivot;
+    a->warmUpper[i] = warmUpper;
+    innerHeatOut = heatOut;
+    innerHeatBack = heatBack;
+    innerWaterOut = waterOut;
+    innerWaterBack = waterBack;
+    double ammoniaPivot = 1 / (perStep + f->ammoniaOwn[i] - f->ammoniaInner[i] * ammoniaUpper);
+    ammoniaUpper = f->ammoniaOuter[i] * ammoniaPivot;
+    a->ammoniaPivot[i] = ammoniaPivot;
+    a->ammoniaUpper[i] = ammoniaUpper;
   }
 }
 
-static void neverLess(State *s) {
-  for (int q = 1; q < QUANTITIES; q++)
-    for (int i = 0; i < shells.count; i++)
-      if (s->is[q][i] < 0) s->is[q][i] = 0;
-}
-
-static Fields first, second;
-static Rates firstRates, secondRates;
-static Rows rows;
-static State trial;
-
-static void stepOf(State *s, double step) {
+static void solveAhead(const Fields *f, Ahead *a) {
   int n = shells.count;
-  Row warming, passing, energy, water, guessEnergy, guessWater, guessN;
-  double half = 0.5 * step;
-  findRates(s, step, &first, &firstRates);
-  warmingRows(&first, step, &rows);
+  double warming = 0, passed = 0;
   for (int i = 0; i < n; i++) {
-    rows.right[i] = firstRates.of[ENERGY][i] -
-                    first.temp[i] * (WATER_HEAT * firstRates.of[WATER][i] - ORGANIC_HEAT * firstRates.volatileLost[i]);
-    first.ammonia.own[i] += 1 / step;
-    first.ammonia.right[i] = firstRates.of[AMMONIACAL_N][i];
+    warming = (a->drive[i] + a->warmInner[i] * warming) * a->warmPivot[i];
+    passed = (a->driveN[i] + f->ammoniaInner[i] * passed) * a->ammoniaPivot[i];
+    a->warming[i] = warming;
+    a->passed[i] = passed;
   }
-  solve(&rows, warming);
-  correct(&first, warming, energy, water);
-  solve(&first.ammonia, passing);
-  for (int q = 0; q < QUANTITIES; q++)
-    for (int i = 0; i < n; i++) trial.is[q][i] = s->is[q][i] + step * firstRates.of[q][i];
-  for (int i = 0; i < n; i++) {
-    guessEnergy[i] = trial.is[ENERGY][i] += step * energy[i];
-    guessWater[i] = trial.is[WATER][i] += step * water[i];
-    guessN[i] = trial.is[AMMONIACAL_N][i] = s->is[AMMONIACAL_N][i] + passing[i];
-    trial.oxygen[i] = s->oxygen[i];
+  for (int i = n - 2; i >= 0; i--) {
+    warming = a->warming[i] + a->warmUpper[i] * warming;
+    passed = a->passed[i] + a->ammoniaUpper[i] * passed;
+    a->warming[i] = warming;
+    a->passed[i] = passed;
   }
-  trial.settled = traits.settling + (s->settled - traits.settling) * exp(-step / (SETTLES_DAY * DAY));
-  neverLess(&trial);
+}
 
-  findRates(&trial, step, &second, &secondRates);
-  for (int i = 0; i < n; i++) {
-    double missedJ = half * (firstRates.of[ENERGY][i] + secondRates.of[ENERGY][i]) - (guessEnergy[i] - s->is[ENERGY][i]);
-    double missedKg = half * (firstRates.of[WATER][i] + secondRates.of[WATER][i]) - (guessWater[i] - s->is[WATER][i]);
-    double missedN = half * (firstRates.of[AMMONIACAL_N][i] + secondRates.of[AMMONIACAL_N][i]) -
-                     (guessN[i] - s->is[AMMONIACAL_N][i]);
-    first.ammonia.right[i] = missedN / step;
-    rows.right[i] = (missedJ - first.temp[i] * WATER_HEAT * missedKg) / step;
+static void passAhead(const Fields *f, const Ahead *a, State *s, double step) {
+  int last = shells.count - 1;
+  double inHeat = 0, inWater = 0;
+  for (int i = 0; i <= last; i++) {
+    double here = a->warming[i], next = i < last ? a->warming[i + 1] : 0;
+    double beyond = i < last ? 0 : f->surfaceAir + f->surfaceGround;
+    double faceHeat = a->heatOut[i] * here - a->heatBack[i] * next;
+    double faceWater = a->waterOut[i] * here - a->waterBack[i] * next;
+    s->is[ENERGY][i] += step * (inHeat - faceHeat - (beyond + a->heatLeaving[i]) * here);
+    double left = s->is[WATER][i] + step * (inWater - faceWater - a->waterLeaving[i] * here);
+    s->is[WATER][i] = left > 0 ? left : 0;
+    inHeat = faceHeat;
+    inWater = faceWater;
   }
-  solve(&rows, warming);
-  correct(&first, warming, energy, water);
-  solve(&first.ammonia, passing);
+}
+
+static Fields fields[2];
+static Rates rates[2];
+static State states[2];
+static Ahead ahead;
+static double ledger[FLOWS];
+
+/* One step from states[from] to the other; the rates at `from` are found already. */
+static void stepOf(int from, double step) {
+  int n = shells.count;
+  double half = 0.5 * step, perStep = 1 / step, guess[PASSING][MOST];
+  Fields *f = &fields[from];
+  Rates *first = &rates[from], *second = &rates[1 - from];
+  State *s = &states[from], *then = &states[1 - from];
+  lookAhead(f, step, &ahead);
+  for (int i = 0; i < n; i++) {
+    ahead.drive[i] = first->of[ENERGY][i] -
+                     f->temp[i] * (WATER_HEAT * first->of[WATER][i] - ORGANIC_HEAT * first->volatileLost[i]);
+    ahead.driveN[i] = first->of[AMMONIACAL_N][i];
+  }
+  solveAhead(f, &ahead);
   for (int q = 0; q < QUANTITIES; q++)
-    for (int i = 0; i < n; i++) trial.is[q][i] = s->is[q][i] + half * (firstRates.of[q][i] + secondRates.of[q][i]);
+    for (int i = 0; i < n; i++) {
+      double held = s->is[q][i] + step * first->of[q][i];
+      then->is[q][i] = q < PASSING || held > 0 ? held : 0;
+    }
   for (int i = 0; i < n; i++) {
-    trial.is[ENERGY][i] += step * energy[i];
-    trial.is[WATER][i] += step * water[i];
-    trial.is[AMMONIACAL_N][i] = guessN[i] + passing[i];
+    then->is[AMMONIACAL_N][i] = fmax(0, s->is[AMMONIACAL_N][i] + ahead.passed[i]);
+    then->oxygen[i] = s->oxygen[i];
   }
-  neverLess(&trial);
-  memcpy(s->is, trial.is, sizeof s->is);
-  memcpy(s->oxygen, trial.oxygen, sizeof s->oxygen);
-  s->settled = trial.settled;
+  passAhead(f, &ahead, then, step);
+  for (int q = 0; q < PASSING; q++)
+    for (int i = 0; i < n; i++) guess[q][i] = then->is[q][i];
+  then->settled = traits.settling + (s->settled - traits.settling) * exp(-step / (SETTLES_DAY * DAY));
+
+  findRates(then, step, &fields[1 - from], second);
+  for (int i = 0; i < n; i++) {
+    double missed[PASSING];
+    for (int q = 0; q < PASSING; q++)
+      missed[q] = 0.5 * (first->of[q][i] + second->of[q][i]) - perStep * (guess[q][i] - s->is[q][i]);
+    ahead.drive[i] = missed[ENERGY] - f->temp[i] * WATER_HEAT * missed[WATER];
+    ahead.driveN[i] = missed[AMMONIACAL_N];
+  }
+  solveAhead(f, &ahead);
+  for (int q = 0; q < QUANTITIES; q++)
+    for (int i = 0; i < n; i++) {
+      double held = s->is[q][i] + half * (first->of[q][i] + second->of[q][i]);
+      then->is[q][i] = q < PASSING || held > 0 ? held : 0;
+    }
+  for (int i = 0; i < n; i++) then->is[AMMONIACAL_N][i] = fmax(0, guess[AMMONIACAL_N][i] + ahead.passed[i]);
+  passAhead(f, &ahead, then, step);
+  for (int line = 0; line < FLOWS; line++) ledger[line] += half * (first->flow[line] + second->flow[line]);
+  for (int i = 0; i < n; i++) {
+    ledger[HEAT_WITH_AIR] += step * ahead.heatLeaving[i] * ahead.warming[i];
+    ledger[WATER_WITH_AIR] += step * ahead.waterLeaving[i] * ahead.warming[i];
+    ledger[AMMONIA_GONE] += step * f->ammoniaLeaving[i] * ahead.passed[i];
+  }
+  ledger[HEAT_THROUGH_SURFACE] += step * f->surfaceAir * ahead.warming[n - 1];
+  ledger[HEAT_TO_GROUND] += step * f->surfaceGround * ahead.warming[n - 1];
 }
 
 /* ---- reading and timing ---- */
@@ -596,7 +680,7 @@ int main(int argc, char **argv) {
     fputs("usage: heap-twin PROBLEM REPEATS\n", stderr);
     return 2;
   }
-  static State start, state;
+  static State start;
   double step = number(), steps = number();
   shells.count = (int)number();
   shells.directions = (int)number();
@@ -622,14 +706,16 @@ int main(int argc, char **argv) {
   fillTables();
   for (int repeat = 0; repeat < atoi(argv[2]); repeat++) {
     clock_t from = clock();
-    state = start;
-    trial = start;
-    for (int k = 0; k < (int)steps; k++) stepOf(&state, step);
+    states[0] = start;
+    states[1] = start;
+    findRates(&states[0], step, &fields[0], &rates[0]);
+    for (int k = 0; k < (int)steps; k++) stepOf(k % 2, step);
     printf("%.9f ", (double)(clock() - from) / CLOCKS_PER_SEC);
   }
   putchar('\n');
-  lookInside(&state, &first);
-  for (int i = 0; i < shells.count; i++) printf("%.17g ", first.temp[i]);
+  int end = (int)steps % 2;
+  lookInside(&states[end], &fields[end]);
+  for (int i = 0; i < shells.count; i++) printf("%.17g ", fields[end].temp[i]);
   putchar('\n');
   return 0;
 }

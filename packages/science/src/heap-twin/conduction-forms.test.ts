@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { advance, createWorkspace } from './advance.ts';
+import { advance } from './advance.ts';
 import { buildHeap } from './build.ts';
 import { findRates } from './change.ts';
-import { emptyFields } from './fields.ts';
 import { emptyLedger, LINE } from './ledger.ts';
 import { DAY_S, traitsOf, twinParameters, typicalFigures } from './parameters.ts';
-import { noRates } from './rates.ts';
 import { cutShells, type HeapShape, type Outline, outlineOf } from './shape.ts';
+import { createSlate, HUNGER_kgPerS, LIVELINESS_share, placeIn, writeDown } from './slate.ts';
 import { shellTemperature_degC } from './state.ts';
 import { noWeather } from './surroundings.ts';
 import { inTheOpen, stillAir, stuffLike } from './testing/heaps.ts';
@@ -50,7 +49,7 @@ function coreCooling(outline: Outline, days: readonly number[], shellCount: numb
   const shells = cutShells(outline, shellCount);
   const state = buildHeap(soaked(outline.volume_m3, 60, [0, 0, 0, 0, 1]), shells);
   const traits = traitsOf({ ...typicalFigures(), permeability_m2: 0, holds_kgPerKg: 10, settling_share: 0 });
-  const work = createWorkspace(shellCount);
+  const work = createSlate(shellCount);
   const pace = { step_s: 1800, within_K: 1 };
   const weatherAt = constantWeather(stillAir(AIR_degC));
   let from_s = 0;
@@ -187,12 +186,14 @@ function warmBall(volume_m3: number, heat_WPerM3: number, film_WPerM2K: number, 
     hottest_degC: 4000,
     oxygenHalf_pctVolume: 1e-4,
   });
-  const fields = emptyFields(shellCount);
   const weather = noWeather();
   weatherAt(0, weather);
-  findRates({ shells, standing, traits: usual }, state, weather, 0, fields, noRates(shellCount));
-  const lively = fields.liveliness_share[0] ?? Number.NaN;
-  const asked_kgPerM3S = (fields.hunger_kgPerS[0] ?? Number.NaN) / (volume_m3 * (shells.volume_share[0] ?? Number.NaN));
+  const asked = createSlate(shellCount);
+  writeDown(asked, state, shells);
+  findRates(asked.flat, asked.start, { shells, standing, traits: usual }, weather, 0);
+  const lively = placeIn(asked, asked.start.inside, LIVELINESS_share, 0);
+  const hunger_kgPerS = placeIn(asked, asked.start.inside, HUNGER_kgPerS, 0);
+  const asked_kgPerM3S = hunger_kgPerS / (volume_m3 * (shells.volume_share[0] ?? Number.NaN));
   const traits = {
     ...usual,
     lignin_perS: usual.lignin_perS * 1e-6,
@@ -201,7 +202,7 @@ function warmBall(volume_m3: number, heat_WPerM3: number, film_WPerM2K: number, 
   };
   const ledger = emptyLedger();
   const pace = { step_s: 1800, within_K: 5 };
-  const work = createWorkspace(shellCount);
+  const work = createSlate(shellCount);
   const heap = { shells, standing, traits };
   const to_s = 60 * DAY_S;
   advance(heap, state, ledger, weatherAt, { from_s: 0, to_s }, pace, work);

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { advance, createWorkspace } from './advance.ts';
+import { advance } from './advance.ts';
 import { buildHeap } from './build.ts';
 import { emptyLedger } from './ledger.ts';
 import { DAY_S, traitsOf, twinParameters, typicalFigures } from './parameters.ts';
 import { cutShells, type Outline } from './shape.ts';
+import { createSlate } from './slate.ts';
 import { shellTemperature_degC } from './state.ts';
 import { inTheOpen, stillAir, stuffLike } from './testing/heaps.ts';
 import { type Body, left_share, root, weight } from './testing/series.ts';
@@ -69,7 +70,7 @@ function cooled(body: Body, half_m: number, days: number, shellCount: number, in
   const time = { from_s: 0, to_s: days * DAY_S };
   const weatherAt = constantWeather(stillAir(AIR_degC));
   const pace = { step_s: 600, within_K: 1 };
-  advance({ shells, standing, traits }, state, emptyLedger(), weatherAt, time, pace, createWorkspace(shellCount));
+  advance({ shells, standing, traits }, state, emptyLedger(), weatherAt, time, pace, createSlate(shellCount));
   const film_WPerM2K = 1 / (1 / FILM_WPerM2K + insulation_m2KPerW);
   const biot = (film_WPerM2K * half_m) / conductivity_WPerMK;
   const fourier = (conductivity_WPerMK * days * DAY_S) / (heat_JPerM3K * half_m ** 2);

@@ -2,11 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { createDraws } from '../estimate/index.ts';
 import { buildHeap } from './build.ts';
 import { findRates } from './change.ts';
-import { emptyFields } from './fields.ts';
 import { type OxygenInHeapInput, oxygenInHeap } from './oxygen-in-heap.ts';
 import { DAY_S, traitsOf, twinParameters, typicalFigures } from './parameters.ts';
-import { noRates } from './rates.ts';
 import { cutShells, type Outline } from './shape.ts';
+import { AIR_SPACE_share, createSlate, DRY_AIR_kgPerM3, HUNGER_kgPerS, placeIn, readOff, writeDown } from './slate.ts';
 import { noWeather } from './surroundings.ts';
 import { inTheOpen, stillAir, stuffLike } from './testing/heaps.ts';
 import { constantWeather } from './weather.ts';
@@ -73,8 +72,9 @@ function eaten(directions: 1 | 3, half_m: number, shellCount: number) {
   const state = buildHeap({ ...stuff, ammoniacalN_kg: 0 }, shells);
   const weather = noWeather();
   constantWeather(stillAir(temp_degC))(0, weather);
-  const fields = emptyFields(shellCount);
-  const rates = noRates(shellCount);
+  const slate = createSlate(shellCount);
+  writeDown(slate, state, shells);
+  const core = (place: number): number => placeIn(slate, slate.start.inside, place, 0);
   const reckon = (faster: number): void => {
     const figures = typicalFigures();
     const traits = traitsOf({
@@ -87,17 +87,18 @@ function eaten(directions: 1 | 3, half_m: number, shellCount: number) {
       celluloseRate_perDay: faster * figures.celluloseRate_perDay,
       ligninRate_perDay: faster * figures.ligninRate_perDay,
     });
-    findRates({ shells, standing: inTheOpen, traits }, state, weather, 0, fields, rates);
+    findRates(slate.flat, slate.start, { shells, standing: inTheOpen, traits }, weather, 0);
   };
   const wanted_kgPerM3S = (2e-3 * 120) / 3600;
   reckon(1);
-  const first = (fields.hunger_kgPerS[0] ?? Number.NaN) / (outline.volume_m3 * (shells.volume_share[0] ?? Number.NaN));
+  const first = core(HUNGER_kgPerS) / (outline.volume_m3 * (shells.volume_share[0] ?? Number.NaN));
   reckon(wanted_kgPerM3S / first);
-  const air_share = fields.airSpace_share[0] ?? Number.NaN;
+  const air_share = core(AIR_SPACE_share);
   const temp_K = temp_degC + 273.15;
   const diffusivity = air_share ** 2 * twinParameters.oxygenDiffusivity.at20_m2PerS * (temp_K / 293.15) ** 2;
   // Oxygen in the humid gas at the surface: vapour takes an eighth of the room at 50 °C.
-  const surface_kgPerM3 = 0.2314 * (fields.dryAir_kgPerM3[0] ?? Number.NaN);
+  const surface_kgPerM3 = 0.2314 * core(DRY_AIR_kgPerM3);
+  readOff(slate, state);
   return {
     oxygen: [...state.oxygen_kgPerKg].map((share) => share / 0.2314),
     middle: [...shells.middle],

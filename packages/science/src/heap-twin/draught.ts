@@ -1,16 +1,42 @@
-import { placeOf, saturationAt_Pa } from './air-table.ts';
+import { placeOf, saturationAt_Pa, saturationSlopeAt_PaPerK } from './air-table.ts';
 import { GRAVITY_MPerS2, TWENTY_CELSIUS_K, ZERO_CELSIUS_K } from './constants.ts';
-import type { Fields } from './fields.ts';
 import {
+  DRY_AIR_JPerKgK,
   dryAir_kgPerM3,
   humidAir_kgPerM3,
-  humidity_kgPerKg,
-  saturationSteepness_perK,
+  LEAST_AIR_SHARE,
+  VAPOUR_GAS_JPerKgK,
   WATER_TO_AIR,
 } from './moist-air.ts';
 import { type Traits, twinParameters } from './parameters.ts';
 import type { Shells } from './shape.ts';
-import type { HeapState } from './state.ts';
+import {
+  AIR_SPACE_share,
+  CONDUCTIVITY_WPerMK,
+  DRAWN_kgPerS,
+  DRY_AIR_kgPerM3,
+  DRY_GAS_share,
+  DRY_kg,
+  DRYNESS_share,
+  GAS_FACE_m3PerS,
+  HEAT_FACE_WPerK,
+  HUMIDITY_kgPerKg,
+  HUMIDITY_RISE_perK,
+  INWARD_perM,
+  type Moment,
+  OUTWARD_perM,
+  PERMEABILITY_m2,
+  PLACE,
+  PLAN_share,
+  RISEN_kgPerS,
+  ROW,
+  TEMP_degC,
+  THROUGH_kgPerS,
+  VAPOUR_FACE_m3PerS,
+  VAPOUR_kgPerM3,
+  VAPOUR_RISE_kgPerM3K,
+  WATER_kg,
+} from './slate.ts';
 import type { Standing, Weather } from './surroundings.ts';
 
 const PRESSURE_Pa = twinParameters.airPressure_Pa.value;
@@ -25,8 +51,13 @@ const GROUND_WPerMK = twinParameters.groundConductivity_WPerMK.value;
 const SUN_SHARE = twinParameters.sunTaken_share.value;
 const WIND_SHARE = twinParameters.windPressure_share.value;
 
-/** Above so many times the drying constant the vapour over the stuff is that over water, to the last digit. */
-const WET = 40;
+/** Above so many times the drying constant the vapour over the stuff is that over water, within one part in ten million. */
+const WET = 16;
+const LEAST_AIR_Pa = LEAST_AIR_SHARE * PRESSURE_Pa;
+const PER_DRY_AIR = 1 / DRY_AIR_JPerKgK;
+const PER_VAPOUR = 1 / VAPOUR_GAS_JPerKgK;
+const PER_PRESSURE = 1 / PRESSURE_Pa;
+const PER_TWENTY = 1 / TWENTY_CELSIUS_K;
 
 /** Gas that diffuses where a face is shared by two shells: pores squared (Papendick and Campbell). */
 function throughPores(air_share: number): number {
@@ -42,13 +73,12 @@ export interface Setting {
 
 /** Vapour over every shell, the draught through it, and the conductances of its faces. */
 export function findDraught(
-  fields: Fields,
-  state: HeapState,
+  flat: Float64Array,
+  moment: Moment,
   { shells, standing, traits }: Setting,
   weather: Weather,
   left_share: number,
 ): void {
-  const count = shells.count;
   const { outline } = shells;
   const n = outline.directions;
   // Lengths shrink with the heap alike in all its directions.
@@ -60,86 +90,92 @@ export function findDraught(
   const outsideDry_kgPerM3 = dryAir_kgPerM3(weather.temp_degC, weather.vapour_Pa, PRESSURE_Pa);
   const wind_MPerS = weather.wind_mPerS * standing.wind_share;
   const wind_PaPerM = (WIND_SHARE * 0.5 * outside_kgPerM3 * wind_MPerS * wind_MPerS) / (outline.height_m * length);
+  // What the draught of a shell is for each pascal a metre of lift and square metre of permeability.
+  const draws = (outsideDry_kgPerM3 * plan_m2 * standing.open_share) / VISCOSITY_PaS;
+  const { plumeContact_share: contact } = traits;
+  const { held, inside } = moment;
   let drawn = 0;
   let risen = 0;
   let inner_perG = 0;
-  let innerPores = 0;
-  let innerConductivity = 0;
-  for (let i = 0; i < count; i++) {
-    const temp_degC = fields.temp_degC[i] as number;
+  let innerPores = 1;
+  let innerConductivity = 1;
+  for (let row = 0; row < flat.length; row += ROW) {
+    const at = row + inside;
+    const temp_degC = flat[at + TEMP_degC] as number;
     const temp_K = temp_degC + ZERO_CELSIUS_K;
+    const perK = 1 / temp_K;
     const place = placeOf(temp_degC);
-    const water = (state.water_kg[i] as number) / (DRYING_kgPerKg * (fields.dry_kg[i] as number));
-    const vapour_Pa = saturationAt_Pa(place) * (water > WET ? 1 : 1 - Math.exp(-water));
-    fields.place[i] = place;
-    const steepness = saturationSteepness_perK(temp_degC);
-    const humidity = humidity_kgPerKg(vapour_Pa, PRESSURE_Pa);
-    const air = fields.airSpace_share[i] as number;
-    fields.vapour_Pa[i] = vapour_Pa;
-    fields.vapourSlope_PaPerK[i] = vapour_Pa * steepness;
-    fields.humidity_kgPerKg[i] = humidity;
-    fields.humiditySlope_perK[i] = humidity * steepness * (1 + humidity / WATER_TO_AIR);
-    fields.dryAir_kgPerM3[i] = dryAir_kgPerM3(temp_degC, vapour_Pa, PRESSURE_Pa);
+    const water_kg = flat[row + held + WATER_kg] as number;
+    const drying_kg = DRYING_kgPerKg * (flat[at + DRY_kg] as number);
+    const dryness = water_kg > WET * drying_kg ? 0 : Math.exp(-water_kg / drying_kg);
+    const vapour_Pa = saturationAt_Pa(place) * (1 - dryness);
+    const slope_PaPerK = saturationSlopeAt_PaPerK(place) * (1 - dryness);
+    const airMost_Pa = PRESSURE_Pa - vapour_Pa;
+    const air_Pa = Math.max(airMost_Pa, LEAST_AIR_Pa);
+    const perAir_Pa = 1 / air_Pa;
+    const ratio = vapour_Pa * perAir_Pa;
+    flat[at + PLACE] = place;
+    flat[at + DRYNESS_share] = dryness;
+    flat[at + VAPOUR_kgPerM3] = vapour_Pa * perK * PER_VAPOUR;
+    flat[at + VAPOUR_RISE_kgPerM3K] = slope_PaPerK * perK * PER_VAPOUR;
+    flat[at + HUMIDITY_kgPerKg] = WATER_TO_AIR * ratio;
+    flat[at + HUMIDITY_RISE_perK] = WATER_TO_AIR * perAir_Pa * (1 + ratio) * slope_PaPerK;
+    flat[at + DRY_AIR_kgPerM3] = air_Pa * perK * PER_DRY_AIR;
+    flat[at + DRY_GAS_share] = airMost_Pa * PER_PRESSURE;
 
-    const lift_PaPerM = Math.max(
-      0,
-      GRAVITY_MPerS2 * (outside_kgPerM3 - humidAir_kgPerM3(temp_degC, vapour_Pa, PRESSURE_Pa)),
-    );
+    const lighter_kgPerM3 = outside_kgPerM3 - (PRESSURE_Pa - (1 - WATER_TO_AIR) * vapour_Pa) * perK * PER_DRY_AIR;
+    const lift_PaPerM = lighter_kgPerM3 > 0 ? GRAVITY_MPerS2 * lighter_kgPerM3 : 0;
     const own_kgPerS =
-      (outsideDry_kgPerM3 *
-        (fields.permeability_m2[i] as number) *
-        (lift_PaPerM + wind_PaPerM) *
-        plan_m2 *
-        (shells.plan_share[i] as number) *
-        standing.open_share) /
-      VISCOSITY_PaS;
+      draws * (flat[at + PERMEABILITY_m2] as number) * (lift_PaPerM + wind_PaPerM) * (flat[row + PLAN_share] as number);
     drawn += own_kgPerS;
-    const handed = traits.plumeContact_share * risen;
+    const handed = contact * risen;
     risen = own_kgPerS + handed;
-    fields.drawn_kgPerS[i] = drawn;
-    fields.risen_kgPerS[i] = risen;
-    fields.through_kgPerS[i] = drawn + handed;
+    flat[at + DRAWN_kgPerS] = drawn;
+    flat[at + RISEN_kgPerS] = risen;
+    flat[at + THROUGH_kgPerS] = drawn + handed;
 
     // Faces: half a shell on either side in series.
-    const conductivity = fields.conductivity_WPerMK[i] as number;
-    const pores = throughPores(air) * relativeDiffusivity(temp_K);
-    if (i > 0) {
-      const inward = shells.inward_perM[i] as number;
-      fields.heatFace_WPerK[i - 1] = overall / (inner_perG / innerConductivity + inward / conductivity);
-      const open = overall / (inner_perG / innerPores + inward / pores);
-      fields.gasFace_m3PerS[i - 1] = OXYGEN_DIFFUSES.at20_m2PerS * open;
-      fields.vapourFace_m3PerS[i - 1] = VAPOUR_DIFFUSES.at20_m2PerS * open;
+    const conductivity = flat[at + CONDUCTIVITY_WPerMK] as number;
+    const pores = throughPores(flat[at + AIR_SPACE_share] as number) * relativeDiffusivity(temp_K);
+    if (row > 0) {
+      const inward = flat[row + INWARD_perM] as number;
+      const within = at - ROW;
+      flat[within + HEAT_FACE_WPerK] =
+        (overall * innerConductivity * conductivity) / (inner_perG * conductivity + inward * innerConductivity);
+      const open = (overall * innerPores * pores) / (inner_perG * pores + inward * innerPores);
+      flat[within + GAS_FACE_m3PerS] = OXYGEN_DIFFUSES.at20_m2PerS * open;
+      flat[within + VAPOUR_FACE_m3PerS] = VAPOUR_DIFFUSES.at20_m2PerS * open;
     }
-    inner_perG = shells.outward_perM[i] as number;
+    inner_perG = flat[row + OUTWARD_perM] as number;
     innerPores = pores;
     innerConductivity = conductivity;
   }
-  findSurface(fields, shells, standing, weather, { overall, area, half_perM: inner_perG });
+  findSurface(flat, moment, shells, standing, weather, overall, area, inner_perG);
 }
 
 /** Diffusivity over that at 20 °C. */
 function relativeDiffusivity(temp_K: number): number {
-  const ratio = temp_K / TWENTY_CELSIUS_K;
+  const ratio = temp_K * PER_TWENTY;
   return ratio * ratio;
 }
 
-interface Scales {
-  readonly overall: number;
-  readonly area: number;
-  /** From the middle of the outermost shell to the surface, 1/m. */
-  readonly half_perM: number;
-}
-
-/** The surface: half a shell, then the cover or wall, then the air or the ground. */
-function findSurface(fields: Fields, shells: Shells, standing: Standing, weather: Weather, scales: Scales): void {
+/** The surface: half a shell (`half_perM` from its middle outwards), then the cover or wall, then the air or the ground. */
+function findSurface(
+  flat: Float64Array,
+  { inside, surface }: Moment,
+  shells: Shells,
+  standing: Standing,
+  weather: Weather,
+  overall: number,
+  area: number,
+  half_perM: number,
+): void {
   const { outline } = shells;
-  const last = shells.count - 1;
-  const whole_m2 = (outline.top_m2 + outline.side_m2 + outline.ground_m2) * scales.area;
-  const half_WPerK = (scales.overall * (fields.conductivity_WPerMK[last] as number)) / scales.half_perM;
-  const pores = throughPores(fields.airSpace_share[last] as number);
-  const open_m =
-    (scales.overall * pores * relativeDiffusivity((fields.temp_degC[last] as number) + ZERO_CELSIUS_K)) /
-    scales.half_perM;
+  const at = ROW * (shells.count - 1) + inside;
+  const whole_m2 = (outline.top_m2 + outline.side_m2 + outline.ground_m2) * area;
+  const half_WPerK = (overall * (flat[at + CONDUCTIVITY_WPerMK] as number)) / half_perM;
+  const pores = throughPores(flat[at + AIR_SPACE_share] as number);
+  const open_m = (overall * pores * relativeDiffusivity((flat[at + TEMP_degC] as number) + ZERO_CELSIUS_K)) / half_perM;
   const film_WPerM2K = SURFACE_WPerM2K + WIND_JPerM3K * weather.wind_mPerS * standing.wind_share;
   let air_WPerK = 0;
   let sun_W = 0;
@@ -148,7 +184,7 @@ function findSurface(fields: Fields, shells: Shells, standing: Standing, weather
   const faces = [standing.top, standing.side] as const;
   for (let f = 0; f < 2; f++) {
     const face = faces[f] as (typeof faces)[number];
-    const face_m2 = (f === 0 ? outline.top_m2 : outline.side_m2) * scales.area;
+    const face_m2 = (f === 0 ? outline.top_m2 : outline.side_m2) * area;
     if (face_m2 === 0) continue;
     const share = face_m2 / whole_m2;
     const cover_WPerK = face_m2 / (face.insulation_m2KPerW + 1 / film_WPerM2K);
@@ -161,14 +197,14 @@ function findSurface(fields: Fields, shells: Shells, standing: Standing, weather
     gas_m3PerS += (gas * out_m3PerS) / (gas + out_m3PerS);
     vapour_m3PerS += (vapour * out_m3PerS) / (vapour + out_m3PerS);
   }
-  const ground_m2 = outline.ground_m2 * scales.area;
+  const ground_m2 = outline.ground_m2 * area;
   // An isothermal disc of the same area on soil: G = 4 k a (Carslaw and Jaeger 1959).
   const soil_WPerK = 4 * GROUND_WPerMK * Math.sqrt(ground_m2 / Math.PI);
   const toGround_WPerK = (ground_m2 / whole_m2) * half_WPerK;
-  fields.surface.air_WPerK = air_WPerK;
-  fields.surface.ground_WPerK = ground_m2 === 0 ? 0 : (toGround_WPerK * soil_WPerK) / (toGround_WPerK + soil_WPerK);
-  fields.surface.sun_W = sun_W;
-  fields.heatFace_WPerK[last] = air_WPerK;
-  fields.gasFace_m3PerS[last] = gas_m3PerS;
-  fields.vapourFace_m3PerS[last] = vapour_m3PerS;
+  surface.air_WPerK = air_WPerK;
+  surface.ground_WPerK = ground_m2 === 0 ? 0 : (toGround_WPerK * soil_WPerK) / (toGround_WPerK + soil_WPerK);
+  surface.sun_W = sun_W;
+  flat[at + HEAT_FACE_WPerK] = air_WPerK;
+  flat[at + GAS_FACE_m3PerS] = gas_m3PerS;
+  flat[at + VAPOUR_FACE_m3PerS] = vapour_m3PerS;
 }

@@ -1,156 +1,247 @@
-import type { Fields } from './fields.ts';
-import { evaporation_JPerKg, vapour_kgPerM3 } from './moist-air.ts';
+import { enter, LINE } from './ledger.ts';
+import { vapourHeat_JPerKg } from './moist-air.ts';
 import { twinParameters } from './parameters.ts';
-import type { Rates } from './rates.ts';
-import type { Rows } from './tridiagonal.ts';
+import {
+  AMMONIA_INNER_perS,
+  AMMONIA_LEAVING_perS,
+  AMMONIA_OUTER_perS,
+  AMMONIA_OWN_perS,
+  AMMONIA_PER_PIVOT,
+  AMMONIA_UPPER,
+  AMMONIACAL_N_kg,
+  DRAWN_kgPerS,
+  DRIVE_kgPerS,
+  DRIVE_W,
+  ENERGY_J,
+  GUESS,
+  HEAT_BACK_WPerK,
+  HEAT_FACE_WPerK,
+  HEAT_LEAVING_WPerK,
+  HEAT_OUT_WPerK,
+  HUMIDITY_kgPerKg,
+  HUMIDITY_RISE_perK,
+  type Moment,
+  PASSED_kg,
+  RISEN_kgPerS,
+  ROW,
+  SLOPE_JPerK,
+  TEMP_degC,
+  VAPOUR_FACE_m3PerS,
+  VAPOUR_RISE_kgPerM3K,
+  VOLATILE_LOST_kgPerS,
+  WARM_INNER,
+  WARM_PER_PIVOT,
+  WARM_UPPER,
+  WARMING_K,
+  WATER_BACK_kgPerSK,
+  WATER_kg,
+  WATER_LEAVING_kgPerSK,
+  WATER_OUT_kgPerSK,
+} from './slate.ts';
 
 const WATER_JPerKgK = twinParameters.waterHeat_JPerKgK.value;
 const ORGANIC_JPerKgK = twinParameters.organicHeat_JPerKgK.typical;
 const AIR_JPerKgK = twinParameters.airHeat_JPerKgK.value;
-const VAPOUR_JPerKg = twinParameters.vapourAtZero_JPerKg.value;
 const VAPOUR_JPerKgK = twinParameters.vapourHeat_JPerKgK.value;
-
-/** What transport would change if each shell were a little warmer. */
-export interface Corrections {
-  readonly energy_W: Float64Array;
-  readonly water_kgPerS: Float64Array;
-  surface_W: number;
-  ground_W: number;
-  withAir_W: number;
-  waterWithAir_kgPerS: number;
-  ammoniaGone_kgPerS: number;
-}
-
-/** Room for so many shells. */
-export function noCorrections(shells: number): Corrections {
-  return {
-    energy_W: new Float64Array(shells),
-    water_kgPerS: new Float64Array(shells),
-    surface_W: 0,
-    ground_W: 0,
-    withAir_W: 0,
-    waterWithAir_kgPerS: 0,
-    ammoniaGone_kgPerS: 0,
-  };
-}
-
-/** Rise of the vapour in a cubic metre for 1 K, kg/(m³ K). */
-function vapourRise(fields: Fields, i: number): number {
-  return vapour_kgPerM3(fields.temp_degC[i] as number, fields.vapourSlope_PaPerK[i] as number);
-}
 
 /**
  * The rows that tell each shell's warming over a step from what drives it, transport taken at the end of the step:
- * conduction, draught, vapour and its latent heat. Rotting stays out, being slow against a step.
+ * conduction, draught, vapour and its latent heat; and each shell's gain of ammoniacal nitrogen likewise. Rotting stays
+ * out, being slow against a step. Eliminated from the core outwards (Thomas's algorithm): every row's own coefficient is
+ * its largest, so no pivot is needed.
  */
-export function warmingRows(fields: Fields, contact_share: number, step_s: number, rows: Rows): void {
-  const count = fields.temp_degC.length;
-  const last = count - 1;
-  for (let i = 0; i < count; i++) {
-    const latent_JPerKg = evaporation_JPerKg(fields.temp_degC[i] as number);
-    const through = fields.through_kgPerS[i] as number;
-    const carried = AIR_JPerKgK + (fields.humidity_kgPerKg[i] as number) * VAPOUR_JPerKgK;
-    const face = fields.heatFace_WPerK[i] as number;
-    const open = fields.vapourFace_m3PerS[i] as number;
-    const rise = vapourRise(fields, i);
-    let own =
-      (fields.slope_JPerK[i] as number) / step_s +
-      through * (carried + (fields.humiditySlope_perK[i] as number) * latent_JPerKg) +
-      face +
-      open * rise * latent_JPerKg;
-    if (i === last) {
-      own += fields.surface.ground_WPerK;
-      rows.outer[i] = 0;
+export function lookAhead(
+  flat: Float64Array,
+  { inside, surface }: Moment,
+  contact_share: number,
+  step_s: number,
+): void {
+  const perStep = 1 / step_s;
+  const end = flat.length - ROW;
+  let temp_degC = flat[inside + TEMP_degC] as number;
+  let heat_JPerKg = vapourHeat_JPerKg(temp_degC);
+  let moister = flat[inside + HUMIDITY_RISE_perK] as number;
+  let rise = flat[inside + VAPOUR_RISE_kgPerM3K] as number;
+  let warmer_JPerKg =
+    AIR_JPerKgK + (flat[inside + HUMIDITY_kgPerKg] as number) * VAPOUR_JPerKgK + moister * heat_JPerKg;
+  let innerHeatOut = 0;
+  let innerHeatBack = 0;
+  let innerWaterOut = 0;
+  let innerWaterBack = 0;
+  let warmUpper = 0;
+  let ammoniaUpper = 0;
+  for (let row = 0; row <= end; row += ROW) {
+    const at = row + inside;
+    const risen = flat[at + RISEN_kgPerS] as number;
+    const face = flat[at + HEAT_FACE_WPerK] as number;
+    const open = flat[at + VAPOUR_FACE_m3PerS] as number;
+    const withWater = WATER_JPerKgK * temp_degC;
+    let heatOut = 0;
+    let heatBack = 0;
+    let waterOut = 0;
+    let waterBack = 0;
+    let heatLeaving: number;
+    let waterLeaving: number;
+    let own = (flat[at + SLOPE_JPerK] as number) * perStep;
+    if (row === end) {
+      heatLeaving = risen * warmer_JPerKg + open * rise * heat_JPerKg;
+      waterLeaving = risen * moister + open * rise;
+      own += face + surface.ground_WPerK + heatLeaving + innerHeatBack - withWater * (waterLeaving + innerWaterBack);
     } else {
-      rows.outer[i] =
-        (fields.drawn_kgPerS[i] as number) *
-          (AIR_JPerKgK +
-            (fields.humidity_kgPerKg[i + 1] as number) * VAPOUR_JPerKgK +
-            (fields.humiditySlope_perK[i + 1] as number) * latent_JPerKg) +
-        face +
-        open * vapourRise(fields, i + 1) * latent_JPerKg;
-    }
-    if (i === 0) {
-      rows.inner[i] = 0;
-    } else {
-      const innerFace = fields.heatFace_WPerK[i - 1] as number;
-      const innerOpen = fields.vapourFace_m3PerS[i - 1] as number;
-      own += innerFace + innerOpen * rise * latent_JPerKg;
-      rows.inner[i] =
-        contact_share *
-          (fields.risen_kgPerS[i - 1] as number) *
-          (AIR_JPerKgK +
-            (fields.humidity_kgPerKg[i - 1] as number) * VAPOUR_JPerKgK +
-            (fields.humiditySlope_perK[i - 1] as number) * latent_JPerKg) +
-        innerFace +
-        innerOpen * vapourRise(fields, i - 1) * latent_JPerKg;
-    }
-    rows.own[i] = own;
-  }
-}
-
-/** What warms the shells at one moment, W: their gain of heat less the part that comes or goes with matter as warm as they. */
-export function warmingDrive(fields: Fields, rates: Rates, into: Float64Array): void {
-  for (let i = 0; i < into.length; i++) {
-    into[i] =
-      (rates.energy_J[i] as number) -
-      (fields.temp_degC[i] as number) *
-        (WATER_JPerKgK * (rates.water_kg[i] as number) - ORGANIC_JPerKgK * (rates.volatileLost[i] as number));
-  }
-}
-
-/** What a warming of each shell changes in transport, every flux leaving one place and reaching another. */
-export function correct(fields: Fields, contact_share: number, warming_K: Float64Array, into: Corrections): void {
-  const count = warming_K.length;
-  const last = count - 1;
-  const { energy_W, water_kgPerS } = into;
-  energy_W.fill(0);
-  water_kgPerS.fill(0);
-  into.withAir_W = 0;
-  into.waterWithAir_kgPerS = 0;
-  for (let i = 0; i < count; i++) {
-    const warmer_K = warming_K[i] as number;
-    const temp_degC = fields.temp_degC[i] as number;
-    const vapour_JPerKg = VAPOUR_JPerKg + VAPOUR_JPerKgK * temp_degC;
-    // In the air that leaves this shell, for each kilogram of it.
-    const moister = (fields.humiditySlope_perK[i] as number) * warmer_K;
-    const hotter_JPerKg =
-      (AIR_JPerKgK + (fields.humidity_kgPerKg[i] as number) * VAPOUR_JPerKgK) * warmer_K + moister * vapour_JPerKg;
-    const through = fields.through_kgPerS[i] as number;
-    const risen = fields.risen_kgPerS[i] as number;
-    energy_W[i] = (energy_W[i] as number) - through * hotter_JPerKg;
-    water_kgPerS[i] = (water_kgPerS[i] as number) - through * moister;
-    if (i > 0) {
-      const drawn = fields.drawn_kgPerS[i - 1] as number;
-      energy_W[i - 1] = (energy_W[i - 1] as number) + drawn * hotter_JPerKg;
-      water_kgPerS[i - 1] = (water_kgPerS[i - 1] as number) + drawn * moister;
-    }
-    const leaving = i === last ? risen : (1 - contact_share) * risen;
-    into.withAir_W += leaving * hotter_JPerKg;
-    into.waterWithAir_kgPerS += leaving * moister;
-    if (i < last) {
+      const next = at + ROW;
+      const drawn = flat[at + DRAWN_kgPerS] as number;
+      const nextTemp_degC = flat[next + TEMP_degC] as number;
+      const nextHeat_JPerKg = vapourHeat_JPerKg(nextTemp_degC);
+      const nextMoister = flat[next + HUMIDITY_RISE_perK] as number;
+      const nextRise = flat[next + VAPOUR_RISE_kgPerM3K] as number;
+      const nextWarmer_JPerKg =
+        AIR_JPerKgK + (flat[next + HUMIDITY_kgPerKg] as number) * VAPOUR_JPerKgK + nextMoister * nextHeat_JPerKg;
       const handed = contact_share * risen;
-      energy_W[i + 1] = (energy_W[i + 1] as number) + handed * hotter_JPerKg;
-      water_kgPerS[i + 1] = (water_kgPerS[i + 1] as number) + handed * moister;
+      heatOut = handed * warmer_JPerKg + face + open * rise * heat_JPerKg;
+      heatBack = drawn * nextWarmer_JPerKg + face + open * nextRise * heat_JPerKg;
+      waterOut = handed * moister + open * rise;
+      waterBack = drawn * nextMoister + open * nextRise;
+      heatLeaving = (risen - handed) * warmer_JPerKg;
+      waterLeaving = (risen - handed) * moister;
+      own += heatOut + heatLeaving + innerHeatBack - withWater * (waterOut + waterLeaving + innerWaterBack);
+      temp_degC = nextTemp_degC;
+      heat_JPerKg = nextHeat_JPerKg;
+      moister = nextMoister;
+      rise = nextRise;
+      warmer_JPerKg = nextWarmer_JPerKg;
     }
-    // Through the face.
-    const beyond_K = i === last ? 0 : (warming_K[i + 1] as number);
-    const vapour =
-      (fields.vapourFace_m3PerS[i] as number) *
-      (vapourRise(fields, i) * warmer_K - (i === last ? 0 : vapourRise(fields, i + 1) * beyond_K));
-    const vapour_W = vapour * vapour_JPerKg;
-    const heat_W = (fields.heatFace_WPerK[i] as number) * (warmer_K - beyond_K);
-    energy_W[i] = (energy_W[i] as number) - heat_W - vapour_W;
-    water_kgPerS[i] = (water_kgPerS[i] as number) - vapour;
-    if (i === last) {
-      into.surface_W = heat_W;
-      into.ground_W = fields.surface.ground_WPerK * warmer_K;
-      energy_W[i] = (energy_W[i] as number) - into.ground_W;
-      into.withAir_W += vapour_W;
-      into.waterWithAir_kgPerS += vapour;
-    } else {
-      energy_W[i + 1] = (energy_W[i + 1] as number) + heat_W + vapour_W;
-      water_kgPerS[i + 1] = (water_kgPerS[i + 1] as number) + vapour;
-    }
+    flat[row + HEAT_OUT_WPerK] = heatOut;
+    flat[row + HEAT_BACK_WPerK] = heatBack;
+    flat[row + WATER_OUT_kgPerSK] = waterOut;
+    flat[row + WATER_BACK_kgPerSK] = waterBack;
+    flat[row + HEAT_LEAVING_WPerK] = heatLeaving;
+    flat[row + WATER_LEAVING_kgPerSK] = waterLeaving;
+
+    const inner = innerHeatOut - withWater * innerWaterOut;
+    const perPivot = 1 / (own - inner * warmUpper);
+    warmUpper = (heatBack - withWater * waterBack) * perPivot;
+    flat[row + WARM_INNER] = inner;
+    flat[row + WARM_PER_PIVOT] = perPivot;
+    flat[row + WARM_UPPER] = warmUpper;
+    innerHeatOut = heatOut;
+    innerHeatBack = heatBack;
+    innerWaterOut = waterOut;
+    innerWaterBack = waterBack;
+
+    const ammoniaInner = flat[at + AMMONIA_INNER_perS] as number;
+    const ammoniaPivot = 1 / (perStep + (flat[at + AMMONIA_OWN_perS] as number) - ammoniaInner * ammoniaUpper);
+    ammoniaUpper = (flat[at + AMMONIA_OUTER_perS] as number) * ammoniaPivot;
+    flat[row + AMMONIA_PER_PIVOT] = ammoniaPivot;
+    flat[row + AMMONIA_UPPER] = ammoniaUpper;
   }
+}
+
+/** What warms the shells at the start, W: their gain of heat less the part that comes or goes with matter as warm as they; and their gain of ammoniacal nitrogen. */
+export function driveByRates(flat: Float64Array, { inside, rates }: Moment): void {
+  for (let row = 0; row < flat.length; row += ROW) {
+    const rate = row + rates;
+    const withMatter_JPerKS =
+      WATER_JPerKgK * (flat[rate + WATER_kg] as number) -
+      ORGANIC_JPerKgK * (flat[rate + VOLATILE_LOST_kgPerS] as number);
+    flat[row + DRIVE_W] =
+      (flat[rate + ENERGY_J] as number) - (flat[row + inside + TEMP_degC] as number) * withMatter_JPerKS;
+    flat[row + DRIVE_kgPerS] = flat[rate + AMMONIACAL_N_kg] as number;
+  }
+}
+
+/** The same for what the first guess of a step missed of the mean of both moments' rates. */
+export function driveByMissed(flat: Float64Array, start: Moment, end: Moment, step_s: number): void {
+  const perStep = 1 / step_s;
+  for (let row = 0; row < flat.length; row += ROW) {
+    const was = row + start.held;
+    const first = row + start.rates;
+    const second = row + end.rates;
+    const missed_W =
+      0.5 * ((flat[first + ENERGY_J] as number) + (flat[second + ENERGY_J] as number)) -
+      perStep * ((flat[row + GUESS + ENERGY_J] as number) - (flat[was + ENERGY_J] as number));
+    const missed_kgPerS =
+      0.5 * ((flat[first + WATER_kg] as number) + (flat[second + WATER_kg] as number)) -
+      perStep * ((flat[row + GUESS + WATER_kg] as number) - (flat[was + WATER_kg] as number));
+    flat[row + DRIVE_W] = missed_W - (flat[row + start.inside + TEMP_degC] as number) * WATER_JPerKgK * missed_kgPerS;
+    flat[row + DRIVE_kgPerS] =
+      0.5 * ((flat[first + AMMONIACAL_N_kg] as number) + (flat[second + AMMONIACAL_N_kg] as number)) -
+      perStep * ((flat[row + GUESS + AMMONIACAL_N_kg] as number) - (flat[was + AMMONIACAL_N_kg] as number));
+  }
+}
+
+/** Solves both sets of rows for the drives that stand in them. */
+export function solveAhead(flat: Float64Array, { inside }: Moment): void {
+  let warming = 0;
+  let passed = 0;
+  for (let row = 0; row < flat.length; row += ROW) {
+    warming =
+      ((flat[row + DRIVE_W] as number) + (flat[row + WARM_INNER] as number) * warming) *
+      (flat[row + WARM_PER_PIVOT] as number);
+    passed =
+      ((flat[row + DRIVE_kgPerS] as number) + (flat[row + inside + AMMONIA_INNER_perS] as number) * passed) *
+      (flat[row + AMMONIA_PER_PIVOT] as number);
+    flat[row + WARMING_K] = warming;
+    flat[row + PASSED_kg] = passed;
+  }
+  for (let row = flat.length - 2 * ROW; row >= 0; row -= ROW) {
+    warming = (flat[row + WARMING_K] as number) + (flat[row + WARM_UPPER] as number) * warming;
+    passed = (flat[row + PASSED_kg] as number) + (flat[row + AMMONIA_UPPER] as number) * passed;
+    flat[row + WARMING_K] = warming;
+    flat[row + PASSED_kg] = passed;
+  }
+}
+
+/**
+ * Adds to what the end of a step holds what the solved warmings change, every flux leaving one shell and reaching
+ * another.
+ * @returns the most by which water then lacks, kg: it is put right.
+ */
+export function passAhead(flat: Float64Array, { surface }: Moment, { held }: Moment, step_s: number): number {
+  const last = flat.length - ROW;
+  let inHeat_W = 0;
+  let in_kgPerS = 0;
+  let here_K = flat[WARMING_K] as number;
+  let lacking_kg = 0;
+  for (let row = 0; row <= last; row += ROW) {
+    const has = row + held;
+    const next_K = row < last ? (flat[row + ROW + WARMING_K] as number) : 0;
+    const beyond_WPerK = row < last ? 0 : surface.air_WPerK + surface.ground_WPerK;
+    const face_W = (flat[row + HEAT_OUT_WPerK] as number) * here_K - (flat[row + HEAT_BACK_WPerK] as number) * next_K;
+    const face_kgPerS =
+      (flat[row + WATER_OUT_kgPerSK] as number) * here_K - (flat[row + WATER_BACK_kgPerSK] as number) * next_K;
+    const leaving_W = (beyond_WPerK + (flat[row + HEAT_LEAVING_WPerK] as number)) * here_K;
+    const leaving_kgPerS = (flat[row + WATER_LEAVING_kgPerSK] as number) * here_K;
+    flat[has + ENERGY_J] = (flat[has + ENERGY_J] as number) + step_s * (inHeat_W - face_W - leaving_W);
+    const left_kg = (flat[has + WATER_kg] as number) + step_s * (in_kgPerS - face_kgPerS - leaving_kgPerS);
+    flat[has + WATER_kg] = Math.max(left_kg, 0);
+    if (!(left_kg >= 0)) lacking_kg = Math.max(lacking_kg, -left_kg);
+    inHeat_W = face_W;
+    in_kgPerS = face_kgPerS;
+    here_K = next_K;
+  }
+  return lacking_kg;
+}
+
+/** Enters into the ledger what leaves the heap by the solved warmings and passings of nitrogen. */
+export function enterAhead(
+  flat: Float64Array,
+  { inside, surface }: Moment,
+  step_s: number,
+  ledger: Float64Array,
+): void {
+  let heat_W = 0;
+  let water_kgPerS = 0;
+  let ammonia_kgPerS = 0;
+  for (let row = 0; row < flat.length; row += ROW) {
+    const warming_K = flat[row + WARMING_K] as number;
+    heat_W += (flat[row + HEAT_LEAVING_WPerK] as number) * warming_K;
+    water_kgPerS += (flat[row + WATER_LEAVING_kgPerSK] as number) * warming_K;
+    ammonia_kgPerS += (flat[row + inside + AMMONIA_LEAVING_perS] as number) * (flat[row + PASSED_kg] as number);
+  }
+  const last_K = flat[flat.length - ROW + WARMING_K] as number;
+  enter(ledger, LINE.heatThroughSurface_J, step_s * surface.air_WPerK * last_K);
+  enter(ledger, LINE.heatToGround_J, step_s * surface.ground_WPerK * last_K);
+  enter(ledger, LINE.heatWithAir_J, step_s * heat_W);
+  enter(ledger, LINE.waterWithAir_kg, step_s * water_kgPerS);
+  enter(ledger, LINE.ammoniaGone_kg, step_s * ammonia_kgPerS);
 }

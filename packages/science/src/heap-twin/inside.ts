@@ -1,13 +1,53 @@
-import type { Fields } from './fields.ts';
 import { DAY_S, HOUR_S, type Traits, twinParameters } from './parameters.ts';
 import { atAirSpace, atMoisture, atSourness, atTemperature } from './response.ts';
-import { type HeapState, heatCapacity_JPerK, slope_JPerK, temperature_degC } from './state.ts';
+import {
+  ACTIVITY_share,
+  AIR_SPACE_share,
+  AMMONIACAL_N_kg,
+  ASH_kg,
+  BUILT_DRY_kg,
+  BUILT_m3,
+  CELLULOSE_kg,
+  CHAR_kg,
+  CONDUCTIVITY_WPerMK,
+  DRY_kg,
+  ENERGY_J,
+  FAST_kg,
+  FREED_kgPerKg,
+  HEMICELLULOSE_kg,
+  HUNGER_kgPerS,
+  INERT_kg,
+  LIGNIN_kg,
+  LIVELINESS_share,
+  type Moment,
+  NITRATE_N_kg,
+  NITRIFYING_kgPerS,
+  ORGANIC_N_kg,
+  PACE_share,
+  PERMEABILITY_m2,
+  PH,
+  PORES_m3,
+  ROW,
+  SLOPE_JPerK,
+  TAKEN_kgPerKg,
+  TEMP_degC,
+  WARMTH_share,
+  WATER_kg,
+} from './slate.ts';
+import { heatCapacity_JPerK, slope_JPerK, temperature_degC } from './state.ts';
 
 const WATER_kgPerM3 = twinParameters.waterDensity_kgPerM3.value;
 const ORGANIC_kgPerM3 = twinParameters.organicDensity_kgPerM3.value;
 const ASH_kgPerM3 = twinParameters.ashDensity_kgPerM3.value;
 const { dry_WPerMK: DRY_WPerMK, wet_WPerMK: WET_WPerMK } = twinParameters.conductivity;
-const { fast: FAST, hemicellulose: HEMICELLULOSE, cellulose: CELLULOSE, lignin: LIGNIN } = twinParameters.pools;
+const FAST_OXYGEN_kgPerKg = twinParameters.pools.fast.oxygen_kgPerKg;
+const FAST_CARBON_kgPerKg = twinParameters.pools.fast.carbon_kgPerKg;
+const HEMICELLULOSE_OXYGEN_kgPerKg = twinParameters.pools.hemicellulose.oxygen_kgPerKg;
+const HEMICELLULOSE_CARBON_kgPerKg = twinParameters.pools.hemicellulose.carbon_kgPerKg;
+const CELLULOSE_OXYGEN_kgPerKg = twinParameters.pools.cellulose.oxygen_kgPerKg;
+const CELLULOSE_CARBON_kgPerKg = twinParameters.pools.cellulose.carbon_kgPerKg;
+const LIGNIN_OXYGEN_kgPerKg = twinParameters.pools.lignin.oxygen_kgPerKg;
+const LIGNIN_CARBON_kgPerKg = twinParameters.pools.lignin.carbon_kgPerKg;
 const HALF_MINERAL_kgPerKg = twinParameters.mineralHalf_kgPerKg.value;
 const NITRIFIERS = twinParameters.nitrifiers;
 const NITRIFYING_perS =
@@ -22,89 +62,101 @@ const TRACE_KG = 1e-12;
 /** Pores are full of water when so much of them is. */
 const FULL_SHARE = 0.97;
 
+/** Solids, m³/kg: multiplying is quicker than dividing. */
+const ORGANIC_m3PerKg = 1 / ORGANIC_kgPerM3;
+const ASH_m3PerKg = 1 / ASH_kgPerM3;
+const WATER_m3PerKg = 1 / WATER_kgPerM3;
+const PER_HALF_AIR = 1 / HALF_AIR_SHARE;
+const LEAST_VOLUME_ratio = 1 / (1 - LEAST_AIR_SHARE);
+
 /** How freely air passes pores of a share of the volume, over pores of half of it: their cube (Poulsen and Moldrup 2007). */
 function openness(air_share: number): number {
-  const over = air_share / HALF_AIR_SHARE;
+  const over = air_share * PER_HALF_AIR;
   return over * over * over;
-}
-
-/** Solids of a shell, m³. */
-function solids_m3(volatile_kg: number, mineral_kg: number): number {
-  return volatile_kg / ORGANIC_kgPerM3 + mineral_kg / ASH_kgPerM3;
 }
 
 /**
  * Temperature, volume, pores and appetite of every shell, out of what it holds.
  * @returns the volume of the whole heap over that when it was built.
  */
-export function lookInside(state: HeapState, traits: Traits, into: Fields): number {
-  const shells = into.temp_degC.length;
-  const left_share = 1 - state.settled_share;
+export function lookInside(flat: Float64Array, { held, inside, settled_share }: Moment, traits: Traits): number {
+  const left_share = 1 - settled_share;
   const { curve, wantedN_kgPerKg } = traits;
+  const perWantedN = 1 / wantedN_kgPerKg;
+  const fastAsks = FAST_OXYGEN_kgPerKg * traits.fast_perS;
+  const hemicelluloseAsks = HEMICELLULOSE_OXYGEN_kgPerKg * traits.hemicellulose_perS;
+  const celluloseAsks = CELLULOSE_OXYGEN_kgPerKg * traits.cellulose_perS;
+  const ligninAsks = LIGNIN_OXYGEN_kgPerKg * traits.lignin_perS;
   let volume = 0;
   let built = 0;
-  for (let i = 0; i < shells; i++) {
-    const water_kg = state.water_kg[i] as number;
-    const fast_kg = state.fast_kg[i] as number;
-    const hemicellulose_kg = state.hemicellulose_kg[i] as number;
-    const cellulose_kg = state.cellulose_kg[i] as number;
-    const lignin_kg = state.lignin_kg[i] as number;
-    const mineral_kg = (state.ash_kg[i] as number) + (state.char_kg[i] as number);
-    const volatile_kg = fast_kg + hemicellulose_kg + cellulose_kg + lignin_kg + (state.inert_kg[i] as number);
+  for (let row = 0; row < flat.length; row += ROW) {
+    const has = row + held;
+    const at = row + inside;
+    const water_kg = flat[has + WATER_kg] as number;
+    const fast_kg = flat[has + FAST_kg] as number;
+    const hemicellulose_kg = flat[has + HEMICELLULOSE_kg] as number;
+    const cellulose_kg = flat[has + CELLULOSE_kg] as number;
+    const lignin_kg = flat[has + LIGNIN_kg] as number;
+    const mineral_kg = (flat[row + ASH_kg] as number) + (flat[row + CHAR_kg] as number);
+    const volatile_kg = fast_kg + hemicellulose_kg + cellulose_kg + lignin_kg + (flat[row + INERT_kg] as number);
     const dry_kg = volatile_kg + mineral_kg;
     const capacity_JPerK = heatCapacity_JPerK(water_kg, volatile_kg, mineral_kg);
-    const temp_degC = temperature_degC(state.energy_J[i] as number, capacity_JPerK, water_kg);
-    into.temp_degC[i] = temp_degC;
-    into.slope_JPerK[i] = slope_JPerK(temp_degC, capacity_JPerK, water_kg);
-    into.dry_kg[i] = dry_kg;
+    const temp_degC = temperature_degC(flat[has + ENERGY_J] as number, capacity_JPerK, water_kg);
+    flat[at + TEMP_degC] = temp_degC;
+    flat[at + SLOPE_JPerK] = slope_JPerK(temp_degC, capacity_JPerK, water_kg);
+    flat[at + DRY_kg] = dry_kg;
 
-    const built_m3 = state.built_m3[i] as number;
-    const solid_m3 = solids_m3(volatile_kg, mineral_kg);
-    const water_m3 = water_kg / WATER_kgPerM3;
-    const room_m3 = ((built_m3 * dry_kg) / (state.builtDry_kg[i] as number)) * left_share;
-    const volume_m3 = Math.max(room_m3, (solid_m3 + water_m3) / (1 - LEAST_AIR_SHARE));
+    const wasBuilt_m3 = flat[row + BUILT_m3] as number;
+    const solid_m3 = volatile_kg * ORGANIC_m3PerKg + mineral_kg * ASH_m3PerKg;
+    const water_m3 = water_kg * WATER_m3PerKg;
+    const room_m3 = ((wasBuilt_m3 * dry_kg) / (flat[row + BUILT_DRY_kg] as number)) * left_share;
+    const filled_m3 = (solid_m3 + water_m3) * LEAST_VOLUME_ratio;
+    const volume_m3 = Math.max(room_m3, filled_m3);
     const air_share = 1 - (solid_m3 + water_m3) / volume_m3;
-    built += built_m3;
+    built += wasBuilt_m3;
     volume += volume_m3;
-    into.pores_m3[i] = volume_m3 - solid_m3;
-    into.airSpace_share[i] = air_share;
-    into.conductivity_WPerMK[i] = DRY_WPerMK + (WET_WPerMK * water_m3) / (volume_m3 - solid_m3);
-    into.permeability_m2[i] = traits.permeability_m2 * openness(air_share);
+    flat[at + PORES_m3] = volume_m3 - solid_m3;
+    flat[at + AIR_SPACE_share] = air_share;
+    flat[at + CONDUCTIVITY_WPerMK] = DRY_WPerMK + (WET_WPerMK * water_m3) / (volume_m3 - solid_m3);
+    flat[at + PERMEABILITY_m2] = traits.permeability_m2 * openness(air_share);
 
     // Nitrogen for the microbes: what the eaten carbon sets free, and from the store of mineral nitrogen what it lacks.
     const carbon_kg =
-      FAST.carbon_kgPerKg * fast_kg +
-      HEMICELLULOSE.carbon_kgPerKg * hemicellulose_kg +
-      CELLULOSE.carbon_kgPerKg * cellulose_kg +
-      LIGNIN.carbon_kgPerKg * lignin_kg;
-    const ammoniacalN_kg = state.ammoniacalN_kg[i] as number;
-    const released_kgPerKg = (state.organicN_kg[i] as number) / (carbon_kg + TRACE_KG);
+      FAST_CARBON_kgPerKg * fast_kg +
+      HEMICELLULOSE_CARBON_kgPerKg * hemicellulose_kg +
+      CELLULOSE_CARBON_kgPerKg * cellulose_kg +
+      LIGNIN_CARBON_kgPerKg * lignin_kg;
+    const ammoniacalN_kg = flat[has + AMMONIACAL_N_kg] as number;
+    const released_kgPerKg = (flat[has + ORGANIC_N_kg] as number) / (carbon_kg + TRACE_KG);
     let taken_kgPerKg = 0;
+    let freed_kgPerKg = 0;
     let nitrogen_share = 1;
     if (released_kgPerKg < wantedN_kgPerKg) {
-      const mineralN_kg = ammoniacalN_kg + (state.nitrateN_kg[i] as number);
+      const mineralN_kg = ammoniacalN_kg + (flat[has + NITRATE_N_kg] as number);
       const found_share = mineralN_kg / (mineralN_kg + HALF_MINERAL_kgPerKg * dry_kg + TRACE_KG);
       taken_kgPerKg = (wantedN_kgPerKg - released_kgPerKg) * found_share;
-      nitrogen_share = (released_kgPerKg + taken_kgPerKg) / wantedN_kgPerKg;
+      nitrogen_share = (released_kgPerKg + taken_kgPerKg) * perWantedN;
+    } else {
+      freed_kgPerKg = released_kgPerKg - wantedN_kgPerKg;
     }
-    into.taken_kgPerKg[i] = taken_kgPerKg;
-    into.freed_kgPerKg[i] = Math.max(0, released_kgPerKg - wantedN_kgPerKg);
+    flat[at + TAKEN_kgPerKg] = taken_kgPerKg;
+    flat[at + FREED_kgPerKg] = freed_kgPerKg;
 
     const moisture = atMoisture(water_kg / (water_kg + dry_kg + TRACE_KG));
     const warmth = atTemperature(temp_degC, curve);
     const liveliness =
-      warmth * moisture * atAirSpace(air_share) * atSourness(state.pH[i] as number, temp_degC) * nitrogen_share;
-    const pace = (state.activity_share[i] as number) * liveliness;
-    into.warmth_share[i] = warmth;
-    into.liveliness_share[i] = liveliness;
-    into.pace_share[i] = pace;
-    into.hunger_kgPerS[i] =
+      warmth * moisture * atAirSpace(air_share) * atSourness(flat[has + PH] as number, temp_degC) * nitrogen_share;
+    const pace = (flat[has + ACTIVITY_share] as number) * liveliness;
+    flat[at + WARMTH_share] = warmth;
+    flat[at + LIVELINESS_share] = liveliness;
+    flat[at + PACE_share] = pace;
+    flat[at + HUNGER_kgPerS] =
       pace *
-      (FAST.oxygen_kgPerKg * traits.fast_perS * fast_kg +
-        HEMICELLULOSE.oxygen_kgPerKg * traits.hemicellulose_perS * hemicellulose_kg +
-        CELLULOSE.oxygen_kgPerKg * traits.cellulose_perS * cellulose_kg +
-        LIGNIN.oxygen_kgPerKg * traits.lignin_perS * lignin_kg);
-    into.nitrifying_kgPerS[i] = NITRIFYING_perS * ammoniacalN_kg * moisture * atTemperature(temp_degC, NITRIFIERS);
+      (fastAsks * fast_kg +
+        hemicelluloseAsks * hemicellulose_kg +
+        celluloseAsks * cellulose_kg +
+        ligninAsks * lignin_kg);
+    flat[at + NITRIFYING_kgPerS] = NITRIFYING_perS * ammoniacalN_kg * moisture * atTemperature(temp_degC, NITRIFIERS);
   }
   return volume / built;
 }

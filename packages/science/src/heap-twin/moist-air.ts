@@ -2,13 +2,13 @@ import { ZERO_CELSIUS_K } from './constants.ts';
 import { twinParameters } from './parameters.ts';
 
 /** Gas constant of dry air, J/(kg K). */
-const DRY_AIR_JPerKgK = 287.05;
+export const DRY_AIR_JPerKgK: number = 287.05;
 /** Molar mass of water over that of dry air. */
 export const WATER_TO_AIR: number = 0.622;
 /** Gas constant of water vapour, J/(kg K). */
-const VAPOUR_JPerKgK = 461.5;
+export const VAPOUR_GAS_JPerKgK: number = 461.5;
 /** However near boiling, so much of the pressure is left to the air, or a ratio to it has no bound. */
-const LEAST_AIR_SHARE = 0.02;
+export const LEAST_AIR_SHARE = 0.02;
 
 /**
  * Saturation pressure of water, Pa, at −40 to 110 °C; over supercooled water below 0 °C.
@@ -18,16 +18,18 @@ export function saturation_Pa(temp_degC: number): number {
   return 611.21 * Math.exp(((18.678 - temp_degC / 234.5) * temp_degC) / (257.14 + temp_degC));
 }
 
-/** How steeply that pressure rises, as a share of itself, 1/K: the derivative of Buck's exponent. */
-export function saturationSteepness_perK(temp_degC: number): number {
-  const below = 257.14 + temp_degC;
-  return ((18.678 - (2 * temp_degC) / 234.5) * below - (18.678 - temp_degC / 234.5) * temp_degC) / (below * below);
-}
-
 /** Heat to evaporate water, J/kg: 2501 − 2.40 T kJ/kg, within 1 kJ/kg of the steam table from 5 to 80 °C. */
 export function evaporation_JPerKg(temp_degC: number): number {
   const { vapourAtZero_JPerKg, vapourHeat_JPerKgK, waterHeat_JPerKgK } = twinParameters;
   return vapourAtZero_JPerKg.value + (vapourHeat_JPerKgK.value - waterHeat_JPerKgK.value) * temp_degC;
+}
+
+const VAPOUR_JPerKg = twinParameters.vapourAtZero_JPerKg.value;
+const VAPOUR_JPerKgK = twinParameters.vapourHeat_JPerKgK.value;
+
+/** Heat in vapour, J/kg above water at 0 °C. */
+export function vapourHeat_JPerKg(temp_degC: number): number {
+  return VAPOUR_JPerKg + VAPOUR_JPerKgK * temp_degC;
 }
 
 /** Water carried by a kilogram of dry air at a vapour pressure, kg/kg. */
@@ -48,5 +50,5 @@ export function dryAir_kgPerM3(temp_degC: number, vapour_Pa: number, pressure_Pa
 
 /** Vapour in a cubic metre of air, kg/m³. */
 export function vapour_kgPerM3(temp_degC: number, vapour_Pa: number): number {
-  return vapour_Pa / (VAPOUR_JPerKgK * (temp_degC + ZERO_CELSIUS_K));
+  return vapour_Pa / (VAPOUR_GAS_JPerKgK * (temp_degC + ZERO_CELSIUS_K));
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { traitsOf, typicalFigures } from './parameters.ts';
-import { type HeapRun, runHeap } from './run.ts';
+import { traitsOf, typicalFigures, USUAL_STEP_s } from './parameters.ts';
+import { type HeapRun, runHeap, USUAL_PACE } from './run.ts';
 import { shellTemperature_degC } from './state.ts';
 import { daily, runLike, stillAir, stuffLike, temperatures_degC } from './testing/heaps.ts';
 import { constantWeather } from './weather.ts';
@@ -37,7 +37,11 @@ describe('the steps in time', () => {
       const seen = (into: number[][]) => (moment: Parameters<Parameters<typeof runHeap>[2]>[0]) =>
         into.push([...temperatures_degC(moment)]);
       runHeap(runLike(change), 86_400, seen(usual));
-      runHeap(runLike({ ...change, pace: { step_s: HOUR_S / 2, within_K: 1 } }), 86_400, seen(half));
+      runHeap(
+        runLike({ ...change, pace: { step_s: USUAL_STEP_s / 2, within_K: USUAL_PACE.within_K / 4 } }),
+        86_400,
+        seen(half),
+      );
       const apart = usual.flatMap((temps, day) =>
         temps.map((temp, i) => Math.abs(temp - (half[day]?.[i] ?? Number.NaN))),
       );

@@ -1,12 +1,31 @@
 import { FRESH_OXYGEN_kgPerKg, OXYGEN_VOLUME_PER_MASS } from './constants.ts';
-import type { Fields } from './fields.ts';
-import { type Traits, twinParameters } from './parameters.ts';
-import type { HeapState } from './state.ts';
-import { solveRows } from './tridiagonal.ts';
+import type { Traits } from './parameters.ts';
+import {
+  DRAWN_kgPerS,
+  DRY_AIR_kgPerM3,
+  DRY_GAS_share,
+  FED_STEEP,
+  FED_share,
+  GAS_FACE_m3PerS,
+  HUNGER_kgPerS,
+  type Moment,
+  NITRIFYING_kgPerS,
+  OXYGEN_INNER_kgPerS,
+  OXYGEN_kgPerKg,
+  OXYGEN_OUTER_kgPerS,
+  OXYGEN_OWN_kgPerS,
+  RISEN_kgPerS,
+  ROW,
+  SOLVED,
+  THROUGH_kgPerS,
+  UPPER,
+} from './slate.ts';
 
-const PRESSURE_Pa = twinParameters.airPressure_Pa.value;
-/** The balance is struck again until no shell moves by more, kg/kg; the next turn would then move it by its square. */
-const CLOSE_kgPerKg = 1e-5;
+/**
+ * The balance is struck again until the next turn would move no shell by more, kg/kg: one that moved it by d is followed
+ * by one of d² over the half-saturation at the most.
+ */
+const CLOSE_kgPerKg = 4e-6;
 const MOST_TURNS = 40;
 
 /**
@@ -15,53 +34,73 @@ const MOST_TURNS = 40;
  * From above the balance the first turn falls below it, and from below every turn comes nearer.
  * @returns oxygen that came in through the surface, less what left, kg/s.
  */
-export function balanceOxygen(fields: Fields, state: HeapState, traits: Traits): number {
-  const { rows, scratch, solved, hunger_kgPerS, nitrifying_kgPerS, fed_share, fedSteep_perKgPerKg } = fields;
+export function balanceOxygen(flat: Float64Array, { held, inside }: Moment, traits: Traits): number {
   const { oxygenHalf_share: half_share, plumeContact_share: contact } = traits;
-  const count = solved.length;
-  const last = count - 1;
-  let moved = Number.POSITIVE_INFINITY;
-  for (let turn = 0; turn < MOST_TURNS && moved > CLOSE_kgPerKg; turn++) {
-    let innerFace = 0;
-    let handed = 0;
-    for (let i = 0; i < count; i++) {
-      const dry_kgPerM3 = fields.dryAir_kgPerM3[i] as number;
-      const beyond_kgPerM3 = i === last ? dry_kgPerM3 : (fields.dryAir_kgPerM3[i + 1] as number);
-      const face = (fields.gasFace_m3PerS[i] as number) * 0.5 * (dry_kgPerM3 + beyond_kgPerM3);
-      const hunger = (hunger_kgPerS[i] as number) + (nitrifying_kgPerS[i] as number);
-      const now = state.oxygen_kgPerKg[i] as number;
-      const perMass = OXYGEN_VOLUME_PER_MASS * (1 - (fields.vapour_Pa[i] as number) / PRESSURE_Pa);
-      const there = perMass * now + half_share;
-      const fed = (perMass * now) / there;
-      const steep = (perMass * half_share) / (there * there);
+  const end = flat.length - ROW;
+  passGas(flat, contact, inside);
+  const fresh = (flat[end + inside + OXYGEN_OUTER_kgPerS] as number) * FRESH_OXYGEN_kgPerKg;
+  let moved = 1;
+  for (let turn = 0; turn < MOST_TURNS && moved * moved > CLOSE_kgPerKg * half_share; turn++) {
+    let upper = 0;
+    let solved = 0;
+    for (let row = 0; row <= end; row += ROW) {
+      const at = row + inside;
+      const hunger = (flat[at + HUNGER_kgPerS] as number) + (flat[at + NITRIFYING_kgPerS] as number);
+      const now = flat[row + held + OXYGEN_kgPerKg] as number;
+      const perMass = OXYGEN_VOLUME_PER_MASS * (flat[at + DRY_GAS_share] as number);
+      const inGas = perMass * now;
+      const perThere = 1 / (inGas + half_share);
+      const steep = perMass * half_share * perThere * perThere;
       // The tangent: fed_share at no oxygen, and how it rises.
-      fed_share[i] = fed - steep * now;
-      fedSteep_perKgPerKg[i] = steep;
-      rows.inner[i] = innerFace + handed;
-      rows.own[i] = (fields.through_kgPerS[i] as number) + innerFace + face + hunger * steep;
-      rows.outer[i] = face + (fields.drawn_kgPerS[i] as number);
-      rows.right[i] = -hunger * (fed - steep * now);
-      innerFace = face;
-      handed = contact * (fields.risen_kgPerS[i] as number);
+      const atNone = inGas * perThere - steep * now;
+      flat[at + FED_share] = atNone;
+      flat[at + FED_STEEP] = steep;
+      const inner = flat[at + OXYGEN_INNER_kgPerS] as number;
+      const right = row === end ? fresh - hunger * atNone : -hunger * atNone;
+      const perPivot = 1 / ((flat[at + OXYGEN_OWN_kgPerS] as number) + hunger * steep - inner * upper);
+      upper = (flat[at + OXYGEN_OUTER_kgPerS] as number) * perPivot;
+      solved = (right + inner * solved) * perPivot;
+      flat[at + UPPER] = upper;
+      flat[at + SOLVED] = solved;
     }
-    rows.right[last] = (rows.right[last] as number) + (rows.outer[last] as number) * FRESH_OXYGEN_kgPerKg;
-    rows.outer[last] = 0;
-    solveRows(rows, solved, scratch);
     moved = 0;
-    for (let i = 0; i < count; i++) {
-      const next = Math.max(0, solved[i] as number);
-      moved = Math.max(moved, Math.abs(next - (state.oxygen_kgPerKg[i] as number)));
-      state.oxygen_kgPerKg[i] = next;
+    let outer = 0;
+    for (let row = end; row >= 0; row -= ROW) {
+      const at = row + inside;
+      const has = row + held + OXYGEN_kgPerKg;
+      outer = (flat[at + SOLVED] as number) + (row === end ? 0 : (flat[at + UPPER] as number) * outer);
+      const next = Math.max(outer, 0);
+      const by = Math.abs(next - (flat[has] as number));
+      if (!(by <= moved)) moved = by;
+      flat[has] = next;
     }
   }
-  const face = (fields.gasFace_m3PerS[last] as number) * (fields.dryAir_kgPerM3[last] as number);
+  const last = flat[end + held + OXYGEN_kgPerKg] as number;
+  const face = (flat[end + inside + GAS_FACE_m3PerS] as number) * (flat[end + inside + DRY_AIR_kgPerM3] as number);
   let supplied =
-    (fields.drawn_kgPerS[last] as number) * FRESH_OXYGEN_kgPerKg +
-    face * (FRESH_OXYGEN_kgPerKg - (state.oxygen_kgPerKg[last] as number));
-  for (let i = 0; i < count; i++) {
-    const now = state.oxygen_kgPerKg[i] as number;
-    fed_share[i] = (fed_share[i] as number) + (fedSteep_perKgPerKg[i] as number) * now;
-    supplied -= (i === last ? 1 : 1 - contact) * (fields.risen_kgPerS[i] as number) * now;
+    (flat[end + inside + DRAWN_kgPerS] as number) * FRESH_OXYGEN_kgPerKg + face * (FRESH_OXYGEN_kgPerKg - last);
+  for (let row = 0; row <= end; row += ROW) {
+    const at = row + inside;
+    const now = flat[row + held + OXYGEN_kgPerKg] as number;
+    flat[at + FED_share] = (flat[at + FED_share] as number) + (flat[at + FED_STEEP] as number) * now;
+    supplied -= (row === end ? 1 : 1 - contact) * (flat[at + RISEN_kgPerS] as number) * now;
   }
   return supplied;
+}
+
+/** What gas each shell is handed and gives, which no turn of the balance changes. */
+function passGas(flat: Float64Array, contact_share: number, inside: number): void {
+  const last = flat.length - ROW + inside;
+  let innerFace = 0;
+  let handed = 0;
+  for (let at = inside; at <= last; at += ROW) {
+    const here_kgPerM3 = flat[at + DRY_AIR_kgPerM3] as number;
+    const beyond_kgPerM3 = at === last ? here_kgPerM3 : (flat[at + ROW + DRY_AIR_kgPerM3] as number);
+    const face = (flat[at + GAS_FACE_m3PerS] as number) * 0.5 * (here_kgPerM3 + beyond_kgPerM3);
+    flat[at + OXYGEN_INNER_kgPerS] = innerFace + handed;
+    flat[at + OXYGEN_OWN_kgPerS] = (flat[at + THROUGH_kgPerS] as number) + innerFace + face;
+    flat[at + OXYGEN_OUTER_kgPerS] = face + (flat[at + DRAWN_kgPerS] as number);
+    innerFace = face;
+    handed = contact_share * (flat[at + RISEN_kgPerS] as number);
+  }
 }

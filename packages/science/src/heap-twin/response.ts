@@ -32,7 +32,7 @@ function tabulated({ offset, slope }: Logistic): Float64Array {
 
 function at(table: Float64Array, share: number): number {
   const place = STEPS * share;
-  const below = Math.floor(place);
+  const below = place | 0;
   const low = table[below] as number;
   return low + (place - below) * ((table[below + 1] as number) - low);
 }
@@ -55,19 +55,28 @@ export function atOxygen(oxygen_share: number, half_share: number): number {
   return oxygen_share / (oxygen_share + half_share);
 }
 
-/** 0 below `from`, 1 above `to`, a smooth cubic between. */
-function smoothStep(value: number, from: number, to: number): number {
-  const t = Math.min(1, Math.max(0, (value - from) / (to - from)));
+/** 0 below `from`, 1 above `to`, a smooth cubic between; `per` is 1 over what lies between. */
+function smoothStep(value: number, from: number, to: number, per: number): number {
+  if (value <= from) return 0;
+  if (value >= to) return 1;
+  const t = (value - from) * per;
   return t * t * (3 - 2 * t);
 }
+
+const { left_share: LEFT_share, belowPH, aboveTemp_degC, overPH, overTemp_degC } = twinParameters.acidBrake;
+const SOUR_PH = belowPH - overPH;
+const SWEET_PH = belowPH + overPH;
+const PER_PH = 1 / (2 * overPH);
+const COOL_degC = aboveTemp_degC - overTemp_degC;
+const WARM_degC = aboveTemp_degC + overTemp_degC;
+const PER_KELVIN = 1 / (2 * overTemp_degC);
 
 /**
  * What sourness leaves of the rate: acid stuff that is warm rots slowly, acid stuff that is cool does not suffer.
  * Source: Sundberg 2005 for the rule; the edges are smooth for the sake of the reckoning.
  */
 export function atSourness(pH: number, temp_degC: number): number {
-  const { left_share, belowPH, aboveTemp_degC, overPH, overTemp_degC } = twinParameters.acidBrake;
-  const sour = 1 - smoothStep(pH, belowPH - overPH, belowPH + overPH);
-  const warm = smoothStep(temp_degC, aboveTemp_degC - overTemp_degC, aboveTemp_degC + overTemp_degC);
-  return 1 - (1 - left_share) * sour * warm;
+  if (pH >= SWEET_PH || temp_degC <= COOL_degC) return 1;
+  const sour = 1 - smoothStep(pH, SOUR_PH, SWEET_PH, PER_PH);
+  return 1 - (1 - LEFT_share) * sour * smoothStep(temp_degC, COOL_degC, WARM_degC, PER_KELVIN);
 }

@@ -1,9 +1,10 @@
 import { layOver, looseVolume_m3, type Turn, turnHeap, type Watering, waterHeap } from './acts.ts';
-import { advance, createWorkspace, type Pace, type Workspace } from './advance.ts';
+import { advance, type Pace } from './advance.ts';
 import { buildHeap } from './build.ts';
 import { emptyLedger } from './ledger.ts';
-import { DAY_S, HOUR_S, type Traits } from './parameters.ts';
+import { DAY_S, type Traits, USUAL_STEP_s } from './parameters.ts';
 import { cutShells, type HeapShape, outlineOf, type Shells, withVolume } from './shape.ts';
+import { createSlate, type Slate } from './slate.ts';
 import type { HeapState } from './state.ts';
 import type { Stuff } from './stuff.ts';
 import type { Standing, WeatherAt } from './surroundings.ts';
@@ -45,7 +46,7 @@ export interface Moment {
 }
 
 /** The step and the closeness that do for a grower's questions: see `docs/models/heap-twin.md`. */
-export const USUAL_PACE: Pace = { step_s: HOUR_S, within_K: 1 };
+export const USUAL_PACE: Pace = { step_s: USUAL_STEP_s, within_K: 0.12 };
 /** Shells that do for them. */
 export const USUAL_SHELLS = 8;
 
@@ -55,7 +56,7 @@ export const USUAL_SHELLS = 8;
  * @returns the last moment.
  */
 export function runHeap(run: HeapRun, every_s: number, show: (moment: Moment) => void): Moment {
-  const work = createWorkspace(run.shellCount);
+  const slate = createSlate(run.shellCount);
   const end_s = run.days * DAY_S;
   const acts = [...run.acts].sort((a, b) => a.at_day - b.at_day);
   let shape = withVolume(run.shape, run.stuff.volume_m3);
@@ -69,8 +70,9 @@ export function runHeap(run: HeapRun, every_s: number, show: (moment: Moment) =>
   let next = 0;
   const doDue = (now_s: number): void => {
     for (let due = acts[next]; due !== undefined && due.at_day * DAY_S <= now_s; due = acts[++next]) {
+      slate.isNew = true;
       if (due.act === 'stand') standing = due.standing;
-      else ({ moment, shape } = doAct(due, moment, shape, run, work));
+      else ({ moment, shape } = doAct(due, moment, shape, run, slate));
     }
   };
   doDue(0);
@@ -80,7 +82,7 @@ export function runHeap(run: HeapRun, every_s: number, show: (moment: Moment) =>
     const shown_s = (Math.floor(now_s / every_s + 1e-9) + 1) * every_s;
     const to_s = Math.min(due_s, shown_s, end_s);
     const heap = { shells: moment.shells, standing, traits: run.traits };
-    advance(heap, moment.state, moment.ledger, run.weatherAt, { from_s: now_s, to_s }, run.pace, work);
+    advance(heap, moment.state, moment.ledger, run.weatherAt, { from_s: now_s, to_s }, run.pace, slate);
     now_s = to_s;
     moment = { ...moment, time_day: now_s / DAY_S };
     doDue(now_s);
@@ -94,7 +96,7 @@ function doAct(
   moment: Moment,
   shape: HeapShape,
   run: HeapRun,
-  { weather }: Workspace,
+  { weather }: Slate,
 ): { readonly moment: Moment; readonly shape: HeapShape } {
   run.weatherAt(moment.time_day * DAY_S, weather);
   const { ledger } = moment;

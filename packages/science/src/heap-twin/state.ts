@@ -1,15 +1,18 @@
 import { twinParameters } from './parameters.ts';
 
-/** What a shell holds or is like and what changes by itself: J of heat above water at 0 °C, kg, shares, pH. */
+/**
+ * What a shell holds or is like and what changes by itself: J of heat above water at 0 °C, kg, shares, pH. First what
+ * passes from shell to shell.
+ */
 export const changingIds = [
   'energy_J',
   'water_kg',
+  'ammoniacalN_kg',
   'fast_kg',
   'hemicellulose_kg',
   'cellulose_kg',
   'lignin_kg',
   'organicN_kg',
-  'ammoniacalN_kg',
   'nitrateN_kg',
   'activity_share',
   'pH',
@@ -26,7 +29,7 @@ export interface Changing extends Readonly<Record<ChangingId, Float64Array>> {
 }
 
 /** Room for the changing quantities of so many shells. */
-export function emptyChanging(shells: number): Changing {
+function emptyChanging(shells: number): Changing {
   const flat = new Float64Array(changingIds.length * shells);
   const named = changingIds.map((id, q) => [id, flat.subarray(q * shells, (q + 1) * shells)] as const);
   return { flat, ...(Object.fromEntries(named) as Record<ChangingId, Float64Array>) };

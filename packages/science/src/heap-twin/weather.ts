@@ -1,5 +1,5 @@
 import { saturation_Pa } from './moist-air.ts';
-import { DAY_S, HOUR_S } from './parameters.ts';
+import { DAY_S, HOUR_S, USUAL_STEP_s } from './parameters.ts';
 import type { Weather, WeatherAt } from './surroundings.ts';
 
 /** Days in a year. */
@@ -22,17 +22,46 @@ export function constantWeather(reading: WeatherReading): WeatherAt {
   return (_time_s, into) => fill(reading, reading, 0, into);
 }
 
-/** Readings at equal intervals, a straight line between them; before the first and after the last, those. */
+/**
+ * Readings at equal intervals, a straight line between them; before the first and after the last, those. Rain is the
+ * mean of the time of the longest step about each moment, so that no shower falls between two steps or counts twice.
+ */
 export function readWeather(
   readings: readonly [WeatherReading, ...WeatherReading[]],
   every_s: number = HOUR_S,
 ): WeatherAt {
   const last = readings.length - 1;
+  const fallen_mm = fallenIn(readings, every_s);
   return (time_s, into) => {
     const place = Math.min(last, Math.max(0, time_s / every_s));
     const below = Math.min(Math.floor(place), Math.max(0, last - 1));
     const one = readings[below] as WeatherReading;
     fill(one, (readings[below + 1] as WeatherReading | undefined) ?? one, place - below, into);
+    const about_mm = fallen_mm(time_s + USUAL_STEP_s / 2) - fallen_mm(time_s - USUAL_STEP_s / 2);
+    into.rain_kgPerM2S = about_mm / USUAL_STEP_s;
+  };
+}
+
+/** Rain since the first reading, mm, at any time. */
+function fallenIn(
+  readings: readonly [WeatherReading, ...WeatherReading[]],
+  every_s: number,
+): (time_s: number) => number {
+  const perS = readings.map(({ rain_mmPerDay }) => rain_mmPerDay / DAY_S);
+  const sums_mm = new Float64Array(perS.length);
+  for (let i = 1; i < perS.length; i++) {
+    sums_mm[i] = (sums_mm[i - 1] as number) + 0.5 * every_s * ((perS[i - 1] as number) + (perS[i] as number));
+  }
+  const last = perS.length - 1;
+  return (time_s) => {
+    if (time_s <= 0) return time_s * (perS[0] as number);
+    const over_s = time_s - last * every_s;
+    if (over_s >= 0) return (sums_mm[last] as number) + over_s * (perS[last] as number);
+    const below = Math.floor(time_s / every_s);
+    const since_s = time_s - below * every_s;
+    const from = perS[below] as number;
+    const rise_perS = ((perS[below + 1] as number) - from) / every_s;
+    return (sums_mm[below] as number) + since_s * (from + 0.5 * since_s * rise_perS);
   };
 }
 

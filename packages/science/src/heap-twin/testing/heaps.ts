@@ -1,6 +1,6 @@
 import { LINE } from '../ledger.ts';
 import { traitsOf, typicalFigures } from '../parameters.ts';
-import { type HeapRun, type Moment, runHeap } from '../run.ts';
+import { type HeapRun, type Moment, runHeap, USUAL_PACE } from '../run.ts';
 import { shellTemperature_degC } from '../state.ts';
 import type { Stuff } from '../stuff.ts';
 import type { Standing } from '../surroundings.ts';
@@ -94,7 +94,7 @@ export function runLike(change: Partial<HeapRun> = {}): HeapRun {
     acts: [],
     days: 30,
     shellCount: 8,
-    pace: { step_s: 3600, within_K: 1 },
+    pace: USUAL_PACE,
     ...change,
   };
 }

@@ -1,0 +1,208 @@
+// What a step of a heap is reckoned on: one array with a row of numbers for each shell, core first, so that a step reads
+// what lies side by side and an array's bounds are looked up once. A row is made of blocks: what the shell holds at the
+// start and at the end of the step, what lasts, and for both moments its rates and what it is like inside.
+
+import { FLOWS } from './ledger.ts';
+import type { Shells } from './shape.ts';
+import { changingIds, type HeapState } from './state.ts';
+import { noWeather, type Weather } from './surroundings.ts';
+
+/** Numbers in a row. */
+export const ROW = 152;
+/** Where the blocks of two moments start in a row: what is held, the rates, and the inside. */
+const HELD = [0, 12] as const;
+const RATES = [32, 44] as const;
+const INSIDE = [56, 95] as const;
+
+// Places in a block of what is held, in the order of `changingIds`, and of its rates, per second.
+
+export const ENERGY_J = 0;
+export const WATER_kg = 1;
+export const AMMONIACAL_N_kg = 2;
+/** So many quantities pass from shell to shell. */
+export const PASSING = 3;
+export const FAST_kg = 3;
+export const HEMICELLULOSE_kg = 4;
+export const CELLULOSE_kg = 5;
+export const LIGNIN_kg = 6;
+export const ORGANIC_N_kg = 7;
+export const NITRATE_N_kg = 8;
+export const ACTIVITY_share = 9;
+export const PH = 10;
+/** So many change at their rates. */
+export const CHANGING = 11;
+/** Oxygen in a kilogram of dry gas in the pores, kg/kg: where the last balance stood. */
+export const OXYGEN_kgPerKg = 11;
+/** In the block of rates only: loss of volatile matter, kg/s, for the heat it carries with it. */
+export const VOLATILE_LOST_kgPerS = 11;
+
+// Places in a row of what no step changes.
+
+export const INERT_kg = 24;
+export const ASH_kg = 25;
+export const CHAR_kg = 26;
+export const BUILT_m3 = 27;
+export const BUILT_DRY_kg = 28;
+export const PLAN_share = 29;
+export const INWARD_perM = 30;
+export const OUTWARD_perM = 31;
+
+// Places in a block of what a shell is like inside. A face belongs to the shell within it; the outermost face is the
+// surface.
+
+export const TEMP_degC = 0;
+/** Heat that warms the shell by 1 K, the freezing of its water counted, J/K. */
+export const SLOPE_JPerK = 1;
+export const DRY_kg = 2;
+/** Room between the solids, m³, and the part of the whole that is air. */
+export const PORES_m3 = 3;
+export const AIR_SPACE_share = 4;
+export const CONDUCTIVITY_WPerMK = 5;
+export const PERMEABILITY_m2 = 6;
+
+/** Vapour in a cubic metre of the pores' gas, and carried by a kilogram of its dry air; what each rises by for 1 K. */
+export const VAPOUR_kgPerM3 = 7;
+export const VAPOUR_RISE_kgPerM3K = 8;
+export const HUMIDITY_kgPerKg = 9;
+export const HUMIDITY_RISE_perK = 10;
+/** How far the stuff holds its vapour back: 0 when moist to 1 when bone dry. */
+export const DRYNESS_share = 11;
+/** Dry air in a cubic metre of the gas, and the dry gas's share of its pressure. */
+export const DRY_AIR_kgPerM3 = 12;
+export const DRY_GAS_share = 13;
+/** Place of the temperature in the table of air. */
+export const PLACE = 14;
+
+/** Rate of rotting over the best: for the temperature, and for everything but the microbes' number and oxygen. */
+export const WARMTH_share = 15;
+export const LIVELINESS_share = 16;
+/** The same with the microbes' number: for everything but oxygen. */
+export const PACE_share = 17;
+/** Oxygen that rotting, and that nitrifying, would take up without want, kg/s; how much of it they get, 0 to 1. */
+export const HUNGER_kgPerS = 18;
+export const NITRIFYING_kgPerS = 19;
+export const FED_share = 20;
+
+/** Dry air drawn inwards through the face, leaving the shell upwards, and through the shell, kg/s. */
+export const DRAWN_kgPerS = 21;
+export const RISEN_kgPerS = 22;
+export const THROUGH_kgPerS = 23;
+/** Conductance of the face to heat, W/K, to vapour and to gases that diffuse, m³/s. */
+export const HEAT_FACE_WPerK = 24;
+export const VAPOUR_FACE_m3PerS = 25;
+export const GAS_FACE_m3PerS = 26;
+
+/** Nitrogen set free for each kilogram of carbon eaten, or taken up from what is mineral, kg/kg. */
+export const FREED_kgPerKg = 27;
+export const TAKEN_kgPerKg = 28;
+/** How ammoniacal nitrogen passes: out of the shell, from the inner and the outer one, and out of the heap, 1/s. */
+export const AMMONIA_OWN_perS = 29;
+export const AMMONIA_INNER_perS = 30;
+export const AMMONIA_OUTER_perS = 31;
+export const AMMONIA_LEAVING_perS = 32;
+
+/** The balance of oxygen: gas from the inner and the outer shell and out of this one, kg/s, and the tangent to what is fed. */
+export const OXYGEN_INNER_kgPerS = 33;
+export const OXYGEN_OUTER_kgPerS = 34;
+export const OXYGEN_OWN_kgPerS = 35;
+export const FED_STEEP = 36;
+/** Left by elimination on the way out, for the way back in. */
+export const UPPER = 37;
+export const SOLVED = 38;
+
+// Places in a row of what a warming of each shell changes in transport, so that a step can take transport at its end:
+// heat and water through the face for 1 K of the shell within it, and back for 1 K of the shell beyond; what leaves the
+// heap from the shell; and the rows of two sets of equations, eliminated as far as the right sides allow.
+
+export const HEAT_OUT_WPerK = 134;
+export const HEAT_BACK_WPerK = 135;
+export const WATER_OUT_kgPerSK = 136;
+export const WATER_BACK_kgPerSK = 137;
+export const HEAT_LEAVING_WPerK = 138;
+export const WATER_LEAVING_kgPerSK = 139;
+export const WARM_INNER = 140;
+export const WARM_PER_PIVOT = 141;
+export const WARM_UPPER = 142;
+export const AMMONIA_PER_PIVOT = 143;
+export const AMMONIA_UPPER = 144;
+/** Drives and answers of the two: W and K; kg/s and kg. */
+export const DRIVE_W = 145;
+export const WARMING_K = 146;
+export const DRIVE_kgPerS = 147;
+export const PASSED_kg = 148;
+/** The first guess of the end of a step, in the order of what passes. */
+export const GUESS = 149;
+
+/** One moment of a step: where its blocks start in a row, what its surface is like, and the flows in the order of the ledger, per second. */
+export interface Moment {
+  readonly held: number;
+  readonly rates: number;
+  readonly inside: number;
+  /** Conductance of the surface to the air and to the ground, W/K, and the sun's heat. */
+  readonly surface: { air_WPerK: number; ground_WPerK: number; sun_W: number };
+  readonly flows: Float64Array;
+  /** Volume lost by settling since the heap was built or turned, as a share. */
+  settled_share: number;
+}
+
+/** Room for the reckoning of one heap, used again at every step. */
+export interface Slate {
+  readonly flat: Float64Array;
+  start: Moment;
+  end: Moment;
+  /** Whether the rates at the start are still to be found: at first, and when the heap or what it stands in was changed. */
+  isNew: boolean;
+  readonly weather: Weather;
+}
+
+/** A slate for a heap of so many shells. */
+export function createSlate(shells: number): Slate {
+  const moment = (which: 0 | 1): Moment => ({
+    held: HELD[which],
+    rates: RATES[which],
+    inside: INSIDE[which],
+    surface: { air_WPerK: 0, ground_WPerK: 0, sun_W: 0 },
+    flows: new Float64Array(FLOWS),
+    settled_share: 0,
+  });
+  return { flat: new Float64Array(ROW * shells), start: moment(0), end: moment(1), isNew: true, weather: noWeather() };
+}
+
+const lasting = [
+  ['inert_kg', INERT_kg],
+  ['ash_kg', ASH_kg],
+  ['char_kg', CHAR_kg],
+  ['built_m3', BUILT_m3],
+  ['builtDry_kg', BUILT_DRY_kg],
+] as const;
+const geometry = [
+  ['plan_share', PLAN_share],
+  ['inward_perM', INWARD_perM],
+  ['outward_perM', OUTWARD_perM],
+] as const;
+
+/** Writes a heap onto the slate, as the start of a step. */
+export function writeDown({ flat, start, end }: Slate, state: HeapState, shells: Shells): void {
+  for (let i = 0, row = 0; i < shells.count; i++, row += ROW) {
+    for (let q = 0; q < CHANGING; q++) flat[row + start.held + q] = state.flat[q * shells.count + i] as number;
+    flat[row + start.held + OXYGEN_kgPerKg] = state.oxygen_kgPerKg[i] as number;
+    for (const [id, place] of lasting) flat[row + place] = state[id][i] as number;
+    for (const [id, place] of geometry) flat[row + place] = shells[id][i] as number;
+  }
+  start.settled_share = state.settled_share;
+  end.settled_share = state.settled_share;
+}
+
+/** Takes a heap back off the slate. */
+export function readOff({ flat, start }: Slate, state: HeapState): void {
+  for (let i = 0, row = start.held; i < state.shells; i++, row += ROW) {
+    for (let q = 0; q < changingIds.length; q++) state.flat[q * state.shells + i] = flat[row + q] as number;
+    state.oxygen_kgPerKg[i] = flat[row + OXYGEN_kgPerKg] as number;
+  }
+  state.settled_share = start.settled_share;
+}
+
+/** What is at a place of a shell's block. */
+export function placeIn({ flat }: Slate, block: number, place: number, shell: number): number {
+  return flat[ROW * shell + block + place] ?? Number.NaN;
+}
