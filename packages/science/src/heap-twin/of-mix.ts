@@ -31,7 +31,7 @@ function startOf({ published }: Weighed): Start {
 
 /** Share of the volatile matter that rots fast, of that which rots in one composting. */
 function fastOfRotting_share(rotting_share: number, isPaper: boolean): number {
-  return isPaper ? SPLITS.fastOfPaper : SPLITS.fastAtNone + SPLITS.fastRises * rotting_share;
+  return isPaper ? SPLITS.fastOfPaper : SPLITS.fastAtNone + SPLITS.fastRises * rotting_share * rotting_share;
 }
 
 /** The pools of one ingredient, as shares of its volatile matter. */
