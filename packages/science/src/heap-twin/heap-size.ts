@@ -99,37 +99,24 @@ function run(input: HeapSizeInput, { draws }: Needs): Outcome<HeapSize> {
   if (!mix.ok) return mix;
   const members = membersOf(mix.value, draws, { count: MEMBERS, temp_degC: now.temp_degC });
   const tried: TriedSize[] = [];
-  const does = (volume_m3: number): boolean => {
-    const hot = members.map((member) => hotDays(member, volume_m3, input));
+  // From the smallest up, for a larger heap is not sure to do better: it holds its heat, but its core has less air.
+  const volume_m3 = sizes_m3.find((size_m3) => {
+    const hot = members.map((member) => hotDays(member, size_m3, input));
     const holds = chance(hot, (count) => count >= days);
-    tried.push({ volume_m3, holds });
+    tried.push({ volume_m3: size_m3, holds });
     return holds.met >= (input.enough_share ?? USUAL_ENOUGH) * holds.of;
-  };
-  const volume_m3 = smallest(does);
+  });
   return good({
     ...(volume_m3 === undefined ? {} : { volume_m3, side_m: Math.cbrt(volume_m3) }),
-    tried: tried.sort((a, b) => a.volume_m3 - b.volume_m3),
+    tried,
     cautions: inOrder(['fire', 'ammonia', 'local-rules']),
   });
 }
 
-/**
- * A size that does with the one below it that does not, by halving. A larger heap of the same stuff holds its heat better, but closes
- * up no less: its chance may fall by a heap or two in thirty-two, so that a smaller size may do as well now and then.
- */
-function smallest(does: (volume_m3: number) => boolean): number | undefined {
-  const count = Math.ceil(Math.log(LARGEST_M3 / SMALLEST_M3) / Math.log(STEP));
-  const size = (place: number): number => Number((SMALLEST_M3 * STEP ** place).toPrecision(3));
-  if (!does(size(count))) return undefined;
-  let low = -1;
-  let high = count;
-  while (high - low > 1) {
-    const middle = Math.floor((low + high) / 2);
-    if (does(size(middle))) high = middle;
-    else low = middle;
-  }
-  return size(high);
-}
+const sizes_m3: readonly number[] = Array.from(
+  { length: 1 + Math.ceil(Math.log(LARGEST_M3 / SMALLEST_M3) / Math.log(STEP)) },
+  (_, place) => Number((SMALLEST_M3 * STEP ** place).toPrecision(3)),
+);
 
 /** The smallest heap of a mix that gets and stays hot here and now. */
 export const heapSize: Calculation<HeapSizeInput, HeapSize> = {
