@@ -131,9 +131,10 @@ function rot(traits: Traits, state: HeapState, fields: Fields, rates: Rates): vo
     const warmth = fields.warmth_share[i] as number;
     const pace = (fields.pace_share[i] as number) * fed_share;
     const fast = pace * traits.fast_perS * (state.fast_kg[i] as number);
-    const hemicellulose = pace * traits.hemicellulose_perS * (state.hemicellulose_kg[i] as number);
-    const cellulose = pace * traits.cellulose_perS * (state.cellulose_kg[i] as number);
-    const lignin = pace * traits.lignin_perS * (state.lignin_kg[i] as number);
+    const slowPace = (fields.slowPace_share[i] as number) * fed_share;
+    const hemicellulose = slowPace * traits.hemicellulose_perS * (state.hemicellulose_kg[i] as number);
+    const cellulose = slowPace * traits.cellulose_perS * (state.cellulose_kg[i] as number);
+    const lignin = slowPace * traits.lignin_perS * (state.lignin_kg[i] as number);
     const eaten =
       FAST.oxygen_kgPerKg * fast +
       HEMICELLULOSE.oxygen_kgPerKg * hemicellulose +

@@ -23,10 +23,14 @@ export interface Fields {
   readonly dryAir_kgPerM3: Float64Array;
   /** Place of the temperature in the table of air. */
   readonly place: Float64Array;
-  /** Rate of rotting over the best: for the temperature, for everything but the microbes' number and oxygen, and for all but oxygen. */
+  /**
+   * Rate of rotting over the best: for the temperature, for everything but the microbes' number and oxygen, and for all
+   * but oxygen; the last once more for what rots slowly.
+   */
   readonly warmth_share: Float64Array;
   readonly liveliness_share: Float64Array;
   readonly pace_share: Float64Array;
+  readonly slowPace_share: Float64Array;
   /** Oxygen that rotting, and that nitrifying, would take up without want, kg/s. */
   readonly hunger_kgPerS: Float64Array;
   readonly nitrifying_kgPerS: Float64Array;
@@ -78,6 +82,7 @@ export function emptyFields(shells: number): Fields {
     warmth_share: room(),
     liveliness_share: room(),
     pace_share: room(),
+    slowPace_share: room(),
     hunger_kgPerS: room(),
     nitrifying_kgPerS: room(),
     fed_share: room(),
