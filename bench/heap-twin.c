@@ -44,7 +44,7 @@ typedef struct { Row of[QUANTITIES]; Row volatileLost; double flow[FLOWS]; } Rat
 
 typedef struct {
   Row temp, slope, dry, pores, air, conductivity, permeability, vapour, vapourRise, humidity, humidityRise, dryness,
-      dryAir, dryGas, place, warmth, liveliness, pace, hunger, nitrifying, fed, fedSteep, drawn, risen, through,
+      dryAir, dryGas, place, warmth, liveliness, pace, slowPace, hunger, nitrifying, fed, fedSteep, drawn, risen, through,
       heatFace, vapourFace, gasFace, freed, taken, ammoniaOwn, ammoniaInner, ammoniaOuter, ammoniaLeaving, oxygenInner, oxygenOuter,
       oxygenOwn, upper, solved;
   double surfaceAir, surfaceGround, sun;
@@ -174,8 +174,14 @@ static double lookInside(const State *s, Fields *f) {
     f->conductivity[i] = DRY_CONDUCTIVITY + (WET_CONDUCTIVITY * wet) / (volume - solid);
     double over = air * (1 / HALF_AIR);
     f->permeability[i] = traits.permeability * (over * over * over);
-    double carbon = FAST_C * fast + HEMI_C * hemi + CELL_C * cell + LIGNIN_C * lignin;
-    double ammoniacal = s->is[AMMONIACAL_N][i], released = s->is[ORGANIC_N][i] / (carbon + TRACE);
+    double warmth = cardinal(t, traits.coldest, traits.best, traits.hottest);
+    double slowWarmth = cardinal(t, SLOW_COLDEST, SLOW_BEST, SLOW_HOTTEST);
+    double fastC = FAST_C * fast, hemiC = HEMI_C * hemi, cellC = CELL_C * cell, ligninC = LIGNIN_C * lignin;
+    double slowC = hemiC + cellC + ligninC + INERT_C * s->inert[i], fastEaten = warmth * traits.fast * fastC;
+    double slowEaten = slowWarmth * (traits.hemi * hemiC + traits.cell * cellC + traits.lignin * ligninC);
+    double richness = (RICHER * fastEaten + slowEaten) / (fastEaten + slowEaten + 1e-30);
+    double ammoniacal = s->is[AMMONIACAL_N][i];
+    double released = (richness * s->is[ORGANIC_N][i]) / (RICHER * fastC + slowC + TRACE);
     double taken = 0, freed = 0, nitrogen = 1;
     if (released < traits.wantedN) {
       double mineralN = ammoniacal + s->is[NITRATE_N][i], found = mineralN / (mineralN + MINERAL_HALF * dry + TRACE);
@@ -187,13 +193,14 @@ static double lookInside(const State *s, Fields *f) {
     f->taken[i] = taken;
     f->freed[i] = freed;
     double moisture = between(moistureTable, STEPS * (water / (water + dry + TRACE)));
-    double warmth = cardinal(t, traits.coldest, traits.best, traits.hottest);
-    double lively = warmth * moisture * between(airTable, STEPS * air) * sourness(s->is[PH][i], t) * nitrogen;
-    double pace = s->is[ACTIVITY][i] * lively;
+    double ease = moisture * between(airTable, STEPS * air) * sourness(s->is[PH][i], t) * nitrogen;
+    double lively = warmth * ease, pace = s->is[ACTIVITY][i] * lively;
+    double slowPace = s->is[ACTIVITY][i] * slowWarmth * ease;
+    f->slowPace[i] = slowPace;
     f->warmth[i] = warmth;
     f->liveliness[i] = lively;
     f->pace[i] = pace;
-    f->hunger[i] = pace * (fastAsks * fast + hemiAsks * hemi + cellAsks * cell + ligninAsks * lignin);
+    f->hunger[i] = pace * fastAsks * fast + slowPace * (hemiAsks * hemi + cellAsks * cell + ligninAsks * lignin);
     f->nitrifying[i] = (OXYGEN_PER_NITRIFIED * NITRIFICATION / DAY) * ammoniacal * moisture *
                        cardinal(t, NITRIFIERS_COLDEST, NITRIFIERS_BEST, NITRIFIERS_HOTTEST);
   }
@@ -349,8 +356,9 @@ static void rot(const State *s, const Fields *f, Rates *r) {
          denitrification = 0;
   for (int i = 0; i < shells.count; i++) {
     double t = f->temp[i], fed = f->fed[i], warmth = f->warmth[i], pace = f->pace[i] * fed;
-    double fast = pace * traits.fast * s->is[FAST][i], hemi = pace * traits.hemi * s->is[HEMI][i];
-    double cell = pace * traits.cell * s->is[CELL][i], lignin = pace * traits.lignin * s->is[LIGNIN][i];
+    double slowPace = f->slowPace[i] * fed;
+    double fast = pace * traits.fast * s->is[FAST][i], hemi = slowPace * traits.hemi * s->is[HEMI][i];
+    double cell = slowPace * traits.cell * s->is[CELL][i], lignin = slowPace * traits.lignin * s->is[LIGNIN][i];
     double eaten = FAST_O2 * fast + HEMI_O2 * hemi + CELL_O2 * cell + LIGNIN_O2 * lignin;
     double formed = FAST_H2O * fast + HEMI_H2O * hemi + CELL_H2O * cell + LIGNIN_H2O * lignin;
     double breathed = FAST_C * fast + HEMI_C * hemi + CELL_C * cell + LIGNIN_C * lignin;

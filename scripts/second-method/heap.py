@@ -24,6 +24,7 @@ POOLS = ["fast", "hemicellulose", "cellulose", "lignin"]
 O2 = np.array([FIGURES["pools"][p]["oxygen_kgPerKg"] for p in POOLS])
 H2O = np.array([FIGURES["pools"][p]["water_kgPerKg"] for p in POOLS])
 C = np.array([FIGURES["pools"][p]["carbon_kgPerKg"] for p in POOLS])
+C_INERT = FIGURES["pools"]["inert"]["carbon_kgPerKg"]
 
 
 def value(name):
@@ -110,21 +111,25 @@ class Heap:
 
         # Microbes
         wanted = tr["wantedN_kgPerKg"]
-        released = organic / (C @ pools + 1e-12)
+        warmth, slow_warmth = cardinal(t, tr["curve"]), cardinal(t, tr["slowCurve"])
+        k = np.array([tr["fast_perS"], tr["hemicellulose_perS"], tr["cellulose_perS"], tr["lignin_perS"]])
+        rates = k[:, None] * np.array([warmth, slow_warmth, slow_warmth, slow_warmth])
+        rich = np.array([value("fastNitrogen_ratio"), 1, 1, 1])
+        eaten_c = C[:, None] * rates * pools
+        released = (organic * (rich @ eaten_c) / (eaten_c.sum(0) + 1e-30)
+                    / ((rich * C) @ pools + C_INERT * self.inert + 1e-12))
         inorganic = ammoniacal + nitrate
         found = inorganic / (inorganic + value("mineralHalf_kgPerKg") * dry + 1e-12)
         taken = np.where(released < wanted, (wanted - released) * found, 0)
         nitrogen = np.where(released < wanted, (released + taken) / wanted, 1)
         freed = np.maximum(0, released - wanted)
         moisture = logistic("moistureLogistic", water / (water + dry + 1e-12))
-        warmth = cardinal(t, tr["curve"])
         brake = FIGURES["acidBrake"]
         sour = 1 - smooth(ph, brake["belowPH"] - brake["overPH"], brake["belowPH"] + brake["overPH"])
         warm = smooth(t, brake["aboveTemp_degC"] - brake["overTemp_degC"], brake["aboveTemp_degC"] + brake["overTemp_degC"])
-        lively = warmth * moisture * logistic("airSpaceLogistic", air) * (1 - (1 - brake["left_share"]) * sour * warm) * nitrogen
-        pace = activity * lively
-        k = np.array([tr["fast_perS"], tr["hemicellulose_perS"], tr["cellulose_perS"], tr["lignin_perS"]])
-        hunger = pace * ((O2 * k) @ pools)
+        brakes = moisture * logistic("airSpaceLogistic", air) * (1 - (1 - brake["left_share"]) * sour * warm) * nitrogen
+        lively = warmth * brakes
+        hunger = activity * brakes * (O2 @ (rates * pools))
         nitrifying = (value("oxygenPerNitrified_kgPerKg") * value("nitrification_perDay") / DAY * ammoniacal * moisture
                       * cardinal(t, FIGURES["nitrifiers"]))
 
@@ -211,7 +216,7 @@ class Heap:
         fed = per_mass * x / (per_mass * x + kh)
 
         # Rotting
-        eaten_pools = pace * fed * k[:, None] * pools
+        eaten_pools = activity * brakes * fed * rates * pools
         eaten, formed, breathed, lost = O2 @ eaten_pools, H2O @ eaten_pools, C @ eaten_pools, eaten_pools.sum(0)
         d_energy = tr["heat_JPerKgOxygen"] * eaten + t * (CW * formed - CORG * lost)
         d_water = formed.copy()

@@ -176,7 +176,7 @@ function warmBall(volume_m3: number, heat_WPerM3: number, film_WPerM2K: number, 
   const weatherAt = constantWeather({ ...stillAir(AIR_degC), wind_mPerS });
   // So much heat from so little stuff that neither oxygen, water nor the stuff itself changes; a curve so wide that it
   // is flat; and microbes that keep their number.
-  const usual = traitsOf({
+  const wide = traitsOf({
     ...typicalFigures(),
     permeability_m2: 0,
     holds_kgPerKg: 10,
@@ -186,6 +186,7 @@ function warmBall(volume_m3: number, heat_WPerM3: number, film_WPerM2K: number, 
     hottest_degC: 4000,
     oxygenHalf_pctVolume: 1e-4,
   });
+  const usual = { ...wide, slowCurve: wide.curve };
   const weather = noWeather();
   weatherAt(0, weather);
   const asked = createSlate(shellCount);

@@ -29,6 +29,7 @@ import {
   PORES_m3,
   ROW,
   SLOPE_JPerK,
+  SLOW_PACE_share,
   TAKEN_kgPerKg,
   TEMP_degC,
   WARMTH_share,
@@ -48,6 +49,9 @@ const CELLULOSE_OXYGEN_kgPerKg = twinParameters.pools.cellulose.oxygen_kgPerKg;
 const CELLULOSE_CARBON_kgPerKg = twinParameters.pools.cellulose.carbon_kgPerKg;
 const LIGNIN_OXYGEN_kgPerKg = twinParameters.pools.lignin.oxygen_kgPerKg;
 const LIGNIN_CARBON_kgPerKg = twinParameters.pools.lignin.carbon_kgPerKg;
+const INERT_CARBON_kgPerKg = twinParameters.pools.inert.carbon_kgPerKg;
+/** Nitrogen for each kilogram of carbon in the fast pool, over that in all else. */
+const RICHER_ratio = twinParameters.fastNitrogen_ratio.value;
 const HALF_MINERAL_kgPerKg = twinParameters.mineralHalf_kgPerKg.value;
 const NITRIFIERS = twinParameters.nitrifiers;
 const NITRIFYING_perS =
@@ -59,6 +63,8 @@ const LEAST_AIR_SHARE = 0.005;
 const HALF_AIR_SHARE = twinParameters.permeabilityRises.atAir_share;
 /** A trace, so that an empty shell has a C:N. */
 const TRACE_KG = 1e-12;
+/** Less than any crumb that is warm enough to rot at all would have eaten. */
+const TRACE_kgPerS = 1e-30;
 /** Pores are full of water when so much of them is. */
 const FULL_SHARE = 0.97;
 
@@ -81,12 +87,13 @@ function openness(air_share: number): number {
  */
 export function lookInside(flat: Float64Array, { held, inside, settled_share }: Moment, traits: Traits): number {
   const left_share = 1 - settled_share;
-  const { curve, wantedN_kgPerKg } = traits;
+  const { curve, slowCurve, wantedN_kgPerKg } = traits;
   const perWantedN = 1 / wantedN_kgPerKg;
-  const fastAsks = FAST_OXYGEN_kgPerKg * traits.fast_perS;
-  const hemicelluloseAsks = HEMICELLULOSE_OXYGEN_kgPerKg * traits.hemicellulose_perS;
-  const celluloseAsks = CELLULOSE_OXYGEN_kgPerKg * traits.cellulose_perS;
-  const ligninAsks = LIGNIN_OXYGEN_kgPerKg * traits.lignin_perS;
+  const { fast_perS, hemicellulose_perS, cellulose_perS, lignin_perS } = traits;
+  const fastAsks = FAST_OXYGEN_kgPerKg * fast_perS;
+  const hemicelluloseAsks = HEMICELLULOSE_OXYGEN_kgPerKg * hemicellulose_perS;
+  const celluloseAsks = CELLULOSE_OXYGEN_kgPerKg * cellulose_perS;
+  const ligninAsks = LIGNIN_OXYGEN_kgPerKg * lignin_perS;
   let volume = 0;
   let built = 0;
   for (let row = 0; row < flat.length; row += ROW) {
@@ -98,7 +105,8 @@ export function lookInside(flat: Float64Array, { held, inside, settled_share }: 
     const cellulose_kg = flat[has + CELLULOSE_kg] as number;
     const lignin_kg = flat[has + LIGNIN_kg] as number;
     const mineral_kg = (flat[row + ASH_kg] as number) + (flat[row + CHAR_kg] as number);
-    const volatile_kg = fast_kg + hemicellulose_kg + cellulose_kg + lignin_kg + (flat[row + INERT_kg] as number);
+    const inert_kg = flat[row + INERT_kg] as number;
+    const volatile_kg = fast_kg + hemicellulose_kg + cellulose_kg + lignin_kg + inert_kg;
     const dry_kg = volatile_kg + mineral_kg;
     const capacity_JPerK = heatCapacity_JPerK(water_kg, volatile_kg, mineral_kg);
     const temp_degC = temperature_degC(flat[has + ENERGY_J] as number, capacity_JPerK, water_kg);
@@ -120,14 +128,23 @@ export function lookInside(flat: Float64Array, { held, inside, settled_share }: 
     flat[at + CONDUCTIVITY_WPerMK] = DRY_WPerMK + (WET_WPerMK * water_m3) / (volume_m3 - solid_m3);
     flat[at + PERMEABILITY_m2] = traits.permeability_m2 * openness(air_share);
 
+    const warmth = atTemperature(temp_degC, curve);
+    const slowWarmth = atTemperature(temp_degC, slowCurve);
+
     // Nitrogen for the microbes: what the eaten carbon sets free, and from the store of mineral nitrogen what it lacks.
-    const carbon_kg =
-      FAST_CARBON_kgPerKg * fast_kg +
-      HEMICELLULOSE_CARBON_kgPerKg * hemicellulose_kg +
-      CELLULOSE_CARBON_kgPerKg * cellulose_kg +
-      LIGNIN_CARBON_kgPerKg * lignin_kg;
+    // The fast pool is the richer, so that more than the mean is set free while it lasts.
+    const fastC_kg = FAST_CARBON_kgPerKg * fast_kg;
+    const hemicelluloseC_kg = HEMICELLULOSE_CARBON_kgPerKg * hemicellulose_kg;
+    const celluloseC_kg = CELLULOSE_CARBON_kgPerKg * cellulose_kg;
+    const ligninC_kg = LIGNIN_CARBON_kgPerKg * lignin_kg;
+    const slowC_kg = hemicelluloseC_kg + celluloseC_kg + ligninC_kg + INERT_CARBON_kgPerKg * inert_kg;
+    const fastEaten = warmth * fast_perS * fastC_kg;
+    const slowEaten =
+      slowWarmth * (hemicellulose_perS * hemicelluloseC_kg + cellulose_perS * celluloseC_kg + lignin_perS * ligninC_kg);
+    const richness = (RICHER_ratio * fastEaten + slowEaten) / (fastEaten + slowEaten + TRACE_kgPerS);
     const ammoniacalN_kg = flat[has + AMMONIACAL_N_kg] as number;
-    const released_kgPerKg = (flat[has + ORGANIC_N_kg] as number) / (carbon_kg + TRACE_KG);
+    const released_kgPerKg =
+      (richness * (flat[has + ORGANIC_N_kg] as number)) / (RICHER_ratio * fastC_kg + slowC_kg + TRACE_KG);
     let taken_kgPerKg = 0;
     let freed_kgPerKg = 0;
     let nitrogen_share = 1;
@@ -143,19 +160,18 @@ export function lookInside(flat: Float64Array, { held, inside, settled_share }: 
     flat[at + FREED_kgPerKg] = freed_kgPerKg;
 
     const moisture = atMoisture(water_kg / (water_kg + dry_kg + TRACE_KG));
-    const warmth = atTemperature(temp_degC, curve);
-    const liveliness =
-      warmth * moisture * atAirSpace(air_share) * atSourness(flat[has + PH] as number, temp_degC) * nitrogen_share;
-    const pace = (flat[has + ACTIVITY_share] as number) * liveliness;
+    const ease = moisture * atAirSpace(air_share) * atSourness(flat[has + PH] as number, temp_degC) * nitrogen_share;
+    const activity = flat[has + ACTIVITY_share] as number;
+    const liveliness = warmth * ease;
+    const pace = activity * liveliness;
+    const slowPace = activity * slowWarmth * ease;
     flat[at + WARMTH_share] = warmth;
     flat[at + LIVELINESS_share] = liveliness;
     flat[at + PACE_share] = pace;
+    flat[at + SLOW_PACE_share] = slowPace;
     flat[at + HUNGER_kgPerS] =
-      pace *
-      (fastAsks * fast_kg +
-        hemicelluloseAsks * hemicellulose_kg +
-        celluloseAsks * cellulose_kg +
-        ligninAsks * lignin_kg);
+      pace * fastAsks * fast_kg +
+      slowPace * (hemicelluloseAsks * hemicellulose_kg + celluloseAsks * cellulose_kg + ligninAsks * lignin_kg);
     flat[at + NITRIFYING_kgPerS] = NITRIFYING_perS * ammoniacalN_kg * moisture * atTemperature(temp_degC, NITRIFIERS);
   }
   return volume / built;

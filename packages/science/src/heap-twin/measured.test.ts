@@ -46,18 +46,22 @@ describe('the measured heaps', () => {
     expect(Math.abs(apart)).toBeLessThan(0.5);
   });
 
-  // Shah et al. (abstract, read): sheeted heaps lost least nitrogen, turned ones most. The model has only the order of open
-  // and turned against the rest right, and household waste far too low: told on the page, to be held no worse than that.
-  it('of manure lose nitrogen within what was published of manure, and more in the open than under a roof', () => {
+  // Shah et al. (abstract, read): sheeted heaps lost least nitrogen, then roofed, open, turned. The model has that order but for
+  // turned ones, which lose as open ones do. Eklind and Kirchmann 2000 (abstract, read): household waste 70 %, with litter
+  // 43 to 62; the model is below both, as the page tells. Their half keeps it from growing worse.
+  it('of manure lose nitrogen within what was published of manure: sheeted least, open more than roofed', () => {
     const loss = (id: string): number =>
       lostNow.find((one) => one.id === id)?.nitrogenLost_pctNitrogen.p50 ?? Number.NaN;
     for (const id of ['cattle-sheeted', 'cattle-roofed', 'cattle-open', 'cattle-turned', 'feedlot']) {
       expect(loss(id), id).toBeGreaterThan(6);
       expect(loss(id), id).toBeLessThan(42);
     }
+    expect(loss('cattle-roofed')).toBeGreaterThan(loss('cattle-sheeted'));
     expect(loss('cattle-open')).toBeGreaterThan(loss('cattle-roofed'));
     expect(loss('cattle-turned')).toBeGreaterThan(loss('cattle-roofed'));
     expect(loss('household-alone')).toBeGreaterThan(loss('household-straw'));
+    expect(loss('household-alone')).toBeGreaterThan(70 / 2);
+    expect(loss('household-straw')).toBeGreaterThan(43 / 2);
   });
 
   it('are told with a chance out of so many, not as certain', () => {

@@ -58,7 +58,9 @@ export interface Traits {
   readonly hemicellulose_perS: number;
   readonly cellulose_perS: number;
   readonly lignin_perS: number;
+  /** How what rots fast goes with temperature, and how cell walls and lignin do. */
   readonly curve: CardinalTemperatures;
+  readonly slowCurve: CardinalTemperatures;
   readonly oxygenHalf_share: number;
   /** What dry fresh air lets them have of the oxygen they could take up. */
   readonly freshFed_share: number;
@@ -89,6 +91,7 @@ export function traitsOf(figures: Figures): Traits {
       best_degC: figures.best_degC,
       hottest_degC: figures.hottest_degC,
     },
+    slowCurve: table.slowCurve,
     oxygenHalf_share: figures.oxygenHalf_pctVolume / 100,
     freshFed_share: FRESH_OXYGEN_share / (FRESH_OXYGEN_share + figures.oxygenHalf_pctVolume / 100),
     growth_perS: figures.growth_perDay / DAY_S,

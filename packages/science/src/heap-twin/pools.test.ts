@@ -36,7 +36,7 @@ function lost_share(temp_degC: number, days: readonly number[]): readonly number
   });
   const run = runLike({
     stuff,
-    traits: { ...traitsOf(figures), growth_perS: 20 / 86_400 },
+    traits: { ...traitsOf(figures), slowCurve: traitsOf(figures).curve, growth_perS: 20 / 86_400 },
     standing: { ...inTheOpen, top: sealed, side: sealed, wind_share: 1 },
     weatherAt: constantWeather({
       temp_degC,
@@ -64,7 +64,7 @@ const sealed = { insulation_m2KPerW: 0, vapour_sPerM: 1e9 };
 
 describe('four pools of the first order', () => {
   // Worked out apart from this project's code: 20, 22, 30, 18 and 10 % of the volatile matter rotting at 0.25, 0.05,
-  // 0.025, 0.002 and 0 a day, all of it times 1 at the best temperature and 0.2232 at 20 °C (curve of 0, 56, 74 °C).
+  // 0.025, 0.002 and 0 a day, all of it times 1 at the best temperature and 0.2232 at 20 °C (one curve of 0, 56, 74 °C for all).
   it.each([
     [56, [7, 14, 30, 60], [28.1, 39.8, 54.0, 66.3]],
     [20, [7, 14, 30, 60], [9.3, 16.4, 27.4, 39.1]],

@@ -18,6 +18,7 @@ import {
   PACE_share,
   PH,
   ROW,
+  SLOW_PACE_share,
   TAKEN_kgPerKg,
   TEMP_degC,
   VOLATILE_LOST_kgPerS,
@@ -82,9 +83,10 @@ export function rot(flat: Float64Array, { held, inside, rates, flows }: Moment, 
     const warmth = flat[at + WARMTH_share] as number;
     const pace = (flat[at + PACE_share] as number) * fed_share;
     const fast = pace * fast_perS * (flat[has + FAST_kg] as number);
-    const hemicellulose = pace * hemicellulose_perS * (flat[has + HEMICELLULOSE_kg] as number);
-    const cellulose = pace * cellulose_perS * (flat[has + CELLULOSE_kg] as number);
-    const lignin = pace * lignin_perS * (flat[has + LIGNIN_kg] as number);
+    const slowPace = (flat[at + SLOW_PACE_share] as number) * fed_share;
+    const hemicellulose = slowPace * hemicellulose_perS * (flat[has + HEMICELLULOSE_kg] as number);
+    const cellulose = slowPace * cellulose_perS * (flat[has + CELLULOSE_kg] as number);
+    const lignin = slowPace * lignin_perS * (flat[has + LIGNIN_kg] as number);
     const eaten =
       FAST_OXYGEN_kgPerKg * fast +
       HEMICELLULOSE_OXYGEN_kgPerKg * hemicellulose +

@@ -8,11 +8,11 @@ import { changingIds, type HeapState } from './state.ts';
 import { noWeather, type Weather } from './surroundings.ts';
 
 /** Numbers in a row. */
-export const ROW = 152;
+export const ROW = 154;
 /** Where the blocks of two moments start in a row: what is held, the rates, and the inside. */
 const HELD = [0, 12] as const;
 const RATES = [32, 44] as const;
-const INSIDE = [56, 95] as const;
+const INSIDE = [56, 96] as const;
 
 // Places in a block of what is held, in the order of `changingIds`, and of its rates, per second.
 
@@ -76,8 +76,9 @@ export const PLACE = 14;
 /** Rate of rotting over the best: for the temperature, and for everything but the microbes' number and oxygen. */
 export const WARMTH_share = 15;
 export const LIVELINESS_share = 16;
-/** The same with the microbes' number: for everything but oxygen. */
+/** The same with the microbes' number, for everything but oxygen: of what rots fast, and of what rots slowly. */
 export const PACE_share = 17;
+export const SLOW_PACE_share = 39;
 /** Oxygen that rotting, and that nitrifying, would take up without want, kg/s; how much of it they get, 0 to 1. */
 export const HUNGER_kgPerS = 18;
 export const NITRIFYING_kgPerS = 19;
@@ -114,24 +115,24 @@ export const SOLVED = 38;
 // heat and water through the face for 1 K of the shell within it, and back for 1 K of the shell beyond; what leaves the
 // heap from the shell; and the rows of two sets of equations, eliminated as far as the right sides allow.
 
-export const HEAT_OUT_WPerK = 134;
-export const HEAT_BACK_WPerK = 135;
-export const WATER_OUT_kgPerSK = 136;
-export const WATER_BACK_kgPerSK = 137;
-export const HEAT_LEAVING_WPerK = 138;
-export const WATER_LEAVING_kgPerSK = 139;
-export const WARM_INNER = 140;
-export const WARM_PER_PIVOT = 141;
-export const WARM_UPPER = 142;
-export const AMMONIA_PER_PIVOT = 143;
-export const AMMONIA_UPPER = 144;
+export const HEAT_OUT_WPerK = 136;
+export const HEAT_BACK_WPerK = 137;
+export const WATER_OUT_kgPerSK = 138;
+export const WATER_BACK_kgPerSK = 139;
+export const HEAT_LEAVING_WPerK = 140;
+export const WATER_LEAVING_kgPerSK = 141;
+export const WARM_INNER = 142;
+export const WARM_PER_PIVOT = 143;
+export const WARM_UPPER = 144;
+export const AMMONIA_PER_PIVOT = 145;
+export const AMMONIA_UPPER = 146;
 /** Drives and answers of the two: W and K; kg/s and kg. */
-export const DRIVE_W = 145;
-export const WARMING_K = 146;
-export const DRIVE_kgPerS = 147;
-export const PASSED_kg = 148;
+export const DRIVE_W = 147;
+export const WARMING_K = 148;
+export const DRIVE_kgPerS = 149;
+export const PASSED_kg = 150;
 /** The first guess of the end of a step, in the order of what passes. */
-export const GUESS = 149;
+export const GUESS = 151;
 
 /** One moment of a step: where its blocks start in a row, what its surface is like, and the flows in the order of the ledger, per second. */
 export interface Moment {
