@@ -153,7 +153,7 @@ function settleEnd({ flat, start, end }: Slate, step_s: number): number {
 const ROUNDING = 1e-18;
 
 /** Vapour held back by dryness is as far off as so many kelvins when all of it is. */
-const DRYNESS_K = 20;
+const DRYNESS_K = 2.4;
 /** Stuff whose vapour is held back by less is moist. */
 const DRY_share = 1e-5;
 /** Less water over the drying constant changes that by so little that no step fails by it. */

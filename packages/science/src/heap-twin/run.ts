@@ -70,6 +70,7 @@ export function runHeap(run: HeapRun, every_s: number, show: (moment: Moment) =>
   let next = 0;
   const doDue = (now_s: number): void => {
     for (let due = acts[next]; due !== undefined && due.at_day * DAY_S <= now_s; due = acts[++next]) {
+      if (due.act === 'water' && due.water_L === 0) continue;
       slate.isNew = true;
       if (due.act === 'stand') standing = due.standing;
       else ({ moment, shape } = doAct(due, moment, shape, run, slate));
