@@ -44,7 +44,7 @@ typedef struct { Row of[QUANTITIES]; Row volatileLost; double flow[FLOWS]; } Rat
 
 typedef struct {
   Row temp, slope, dry, pores, air, conductivity, permeability, vapour, vapourRise, humidity, humidityRise, dryness,
-      dryAir, dryGas, place, warmth, liveliness, pace, slowPace, hunger, nitrifying, fed, fedSteep, drawn, risen, through,
+      vapourWet, humidityWet, dryAir, dryGas, place, warmth, liveliness, pace, slowPace, hunger, nitrifying, fed, fedSteep, drawn, risen, through,
       heatFace, vapourFace, gasFace, freed, taken, ammoniaOwn, ammoniaInner, ammoniaOuter, ammoniaLeaving, oxygenInner, oxygenOuter,
       oxygenOwn, upper, solved;
   double surfaceAir, surfaceGround, sun;
@@ -52,7 +52,9 @@ typedef struct {
 
 typedef struct {
   Row heatOut, heatBack, waterOut, waterBack, heatLeaving, waterLeaving, warmInner, warmPivot, warmUpper, ammoniaPivot,
-      ammoniaUpper, drive, driveN, warming, passed;
+      ammoniaUpper, drive, driveN, warming, passed, withWater, wetOut, wetBack, wetLeaving, wetPivot, wetUpper, wetDrive,
+      wetting;
+  int isDry;
 } Ahead;
 
 static struct {
@@ -250,7 +252,7 @@ static void findDraught(Fields *f, const State *s, double left) {
   for (int i = 0; i < shells.count; i++) {
     double t = f->temp[i], k = t + KELVIN, perK = 1 / k, place = placeOf(t), water = s->is[WATER][i];
     double drying = DRYING * f->dry[i], dryness = water > 16 * drying ? 0 : exp(-water / drying);
-    double e = between(saturation, place) * (1 - dryness), rise = riseAt(saturation, place) * (1 - dryness);
+    double full = between(saturation, place), e = full * (1 - dryness), rise = riseAt(saturation, place) * (1 - dryness);
     double most = PRESSURE - e, air = most > 0.02 * PRESSURE ? most : 0.02 * PRESSURE, perAir = 1 / air,
            ratio = e * perAir;
     f->place[i] = place;
@@ -259,6 +261,9 @@ static void findDraught(Fields *f, const State *s, double left) {
     f->vapourRise[i] = rise * perK * (1 / 461.5);
     f->humidity[i] = 0.622 * ratio;
     f->humidityRise[i] = 0.622 * perAir * (1 + ratio) * rise;
+    double wet = dryness == 0 ? 0 : (full * dryness) / drying;
+    f->vapourWet[i] = wet * perK * (1 / 461.5);
+    f->humidityWet[i] = 0.622 * perAir * (1 + ratio) * wet;
     f->dryAir[i] = air * perK * (1 / 287.05);
     f->dryGas[i] = most * (1 / PRESSURE);
     double lighter = outside - (PRESSURE - (1 - 0.622) * e) * perK * (1 / 287.05);
@@ -305,6 +310,8 @@ static void holdVapourBack(Fields *f, const State *s, double step) {
     f->humidity[i] = here * kept;
     f->vapourRise[i] *= kept;
     f->humidityRise[i] *= kept;
+    f->vapourWet[i] *= kept;
+    f->humidityWet[i] *= kept;
   }
 }
 
@@ -520,6 +527,64 @@ static void findRates(State *s, double step, Fields *f, Rates *r) {
 
 /* ---- the step ---- */
 
+static void lookAtDry(const Fields *f, double step, Ahead *a) {
+  int last = shells.count - 1;
+  double perStep = 1 / step, innerOut = 0, innerBack = 0, upper = 0;
+  a->isDry = 0;
+  for (int i = 0; i <= last; i++) {
+    a->withWater[i] = WATER_HEAT * f->temp[i];
+    if (f->humidityWet[i] > 0) a->isDry = 1;
+  }
+  if (!a->isDry) return;
+  for (int i = 0; i <= last; i++) {
+    double moister = f->humidityWet[i], through = f->vapourFace[i] * f->vapourWet[i], risen = f->risen[i];
+    double handed = i == last ? 0 : traits.contact * risen, out = i == last ? 0 : handed * moister + through;
+    double leaving = i == last ? risen * moister + through : (risen - handed) * moister;
+    double back = i == last ? 0 : f->drawn[i] * f->humidityWet[i + 1] + f->vapourFace[i] * f->vapourWet[i + 1];
+    double own = out + leaving + innerBack;
+    a->withWater[i] += (own / (perStep + own)) * (vapourHeat(f->temp[i]) - a->withWater[i]);
+    double pivot = 1 / (perStep + own - innerOut * upper);
+    upper = back * pivot;
+    a->wetOut[i] = out;
+    a->wetBack[i] = back;
+    a->wetLeaving[i] = leaving;
+    a->wetPivot[i] = pivot;
+    a->wetUpper[i] = upper;
+    innerOut = out;
+    innerBack = back;
+  }
+}
+
+static void solveDry(Ahead *a) {
+  int last = shells.count - 1;
+  double innerOut = 0, inWater = 0, wetting = 0;
+  for (int i = 0; i <= last; i++) {
+    double here = a->warming[i], next = i < last ? a->warming[i + 1] : 0;
+    double face = a->waterOut[i] * here - a->waterBack[i] * next;
+    wetting = (a->wetDrive[i] + inWater - face - a->waterLeaving[i] * here + innerOut * wetting) * a->wetPivot[i];
+    a->wetting[i] = wetting;
+    inWater = face;
+    innerOut = a->wetOut[i];
+  }
+  for (int i = last - 1; i >= 0; i--) {
+    wetting = a->wetting[i] + a->wetUpper[i] * wetting;
+    a->wetting[i] = wetting;
+  }
+}
+
+static void passDry(const Fields *f, const Ahead *a, State *s, double step) {
+  int last = shells.count - 1;
+  double inWater = 0, inHeat = 0;
+  for (int i = 0; i <= last; i++) {
+    double here = a->wetting[i], next = i < last ? a->wetting[i + 1] : 0, heat = vapourHeat(f->temp[i]);
+    double face = step * (a->wetOut[i] * here - a->wetBack[i] * next), leaving = step * a->wetLeaving[i] * here;
+    s->is[WATER][i] += inWater - face - leaving;
+    s->is[ENERGY][i] += inHeat - heat * face - heat * leaving;
+    inWater = face;
+    inHeat = heat * face;
+  }
+}
+
 static void lookAhead(const Fields *f, double step, Ahead *a) {
   int last = shells.count - 1;
   double perStep = 1 / step, innerHeatOut = 0, innerHeatBack = 0, innerWaterOut = 0, innerWaterBack = 0, warmUpper = 0,
@@ -527,7 +592,7 @@ static void lookAhead(const Fields *f, double step, Ahead *a) {
   for (int i = 0; i <= last; i++) {
     double t = f->temp[i], heat = vapourHeat(t), moister = f->humidityRise[i], rise = f->vapourRise[i];
     double warmer = AIR_HEAT + f->humidity[i] * VAPOUR_HEAT + moister * heat, risen = f->risen[i];
-    double face = f->heatFace[i], open = f->vapourFace[i], withWater = WATER_HEAT * t;
+    double face = f->heatFace[i], open = f->vapourFace[i], withWater = a->withWater[i];
     double heatOut = 0, heatBack = 0, waterOut = 0, waterBack = 0, heatLeaving, waterLeaving;
     double own = f->slope[i] * perStep;
     if (i == last) {
@@ -614,13 +679,16 @@ static void stepOf(int from, double step) {
   Fields *f = &fields[from];
   Rates *first = &rates[from], *second = &rates[1 - from];
   State *s = &states[from], *then = &states[1 - from];
+  lookAtDry(f, step, &ahead);
   lookAhead(f, step, &ahead);
   for (int i = 0; i < n; i++) {
-    ahead.drive[i] = first->of[ENERGY][i] -
-                     f->temp[i] * (WATER_HEAT * first->of[WATER][i] - ORGANIC_HEAT * first->volatileLost[i]);
+    ahead.drive[i] = first->of[ENERGY][i] - ahead.withWater[i] * first->of[WATER][i] +
+                     f->temp[i] * ORGANIC_HEAT * first->volatileLost[i];
+    ahead.wetDrive[i] = first->of[WATER][i];
     ahead.driveN[i] = first->of[AMMONIACAL_N][i];
   }
   solveAhead(f, &ahead);
+  if (ahead.isDry) solveDry(&ahead);
   for (int q = 0; q < QUANTITIES; q++)
     for (int i = 0; i < n; i++) {
       double held = s->is[q][i] + step * first->of[q][i];
@@ -630,6 +698,7 @@ static void stepOf(int from, double step) {
     then->is[AMMONIACAL_N][i] = fmax(0, s->is[AMMONIACAL_N][i] + ahead.passed[i]);
     then->oxygen[i] = s->oxygen[i];
   }
+  if (ahead.isDry) passDry(f, &ahead, then, step);
   passAhead(f, &ahead, then, step);
   for (int q = 0; q < PASSING; q++)
     for (int i = 0; i < n; i++) guess[q][i] = then->is[q][i];
@@ -640,22 +709,30 @@ static void stepOf(int from, double step) {
     double missed[PASSING];
     for (int q = 0; q < PASSING; q++)
       missed[q] = 0.5 * (first->of[q][i] + second->of[q][i]) - perStep * (guess[q][i] - s->is[q][i]);
-    ahead.drive[i] = missed[ENERGY] - f->temp[i] * WATER_HEAT * missed[WATER];
+    ahead.drive[i] = missed[ENERGY] - ahead.withWater[i] * missed[WATER];
+    ahead.wetDrive[i] = missed[WATER];
     ahead.driveN[i] = missed[AMMONIACAL_N];
   }
   solveAhead(f, &ahead);
+  if (ahead.isDry) solveDry(&ahead);
   for (int q = 0; q < QUANTITIES; q++)
     for (int i = 0; i < n; i++) {
       double held = s->is[q][i] + half * (first->of[q][i] + second->of[q][i]);
       then->is[q][i] = q < PASSING || held > 0 ? held : 0;
     }
   for (int i = 0; i < n; i++) then->is[AMMONIACAL_N][i] = fmax(0, guess[AMMONIACAL_N][i] + ahead.passed[i]);
+  if (ahead.isDry) passDry(f, &ahead, then, step);
   passAhead(f, &ahead, then, step);
   for (int line = 0; line < FLOWS; line++) ledger[line] += half * (first->flow[line] + second->flow[line]);
   for (int i = 0; i < n; i++) {
     ledger[HEAT_WITH_AIR] += step * ahead.heatLeaving[i] * ahead.warming[i];
     ledger[WATER_WITH_AIR] += step * ahead.waterLeaving[i] * ahead.warming[i];
     ledger[AMMONIA_GONE] += step * f->ammoniaLeaving[i] * ahead.passed[i];
+  }
+  for (int i = 0; ahead.isDry && i < n; i++) {
+    double leaving = step * ahead.wetLeaving[i] * ahead.wetting[i];
+    ledger[WATER_WITH_AIR] += leaving;
+    ledger[HEAT_WITH_AIR] += leaving * vapourHeat(f->temp[i]);
   }
   ledger[HEAT_THROUGH_SURFACE] += step * f->surfaceAir * ahead.warming[n - 1];
   ledger[HEAT_TO_GROUND] += step * f->surfaceGround * ahead.warming[n - 1];

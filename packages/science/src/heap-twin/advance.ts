@@ -1,6 +1,7 @@
 import { findRates } from './change.ts';
 import type { Setting } from './draught.ts';
-import { driveByMissed, driveByRates, enterAhead, lookAhead, passAhead, solveAhead } from './implicit.ts';
+import { enterDry, lookAtDry, passDry, solveDry } from './drying.ts';
+import { driveByMissed, driveByRates, enterAhead, fromAir_W, lookAhead, passAhead, solveAhead } from './implicit.ts';
 import { FLOWS } from './ledger.ts';
 import { DAY_S, twinParameters } from './parameters.ts';
 import {
@@ -8,6 +9,7 @@ import {
   CHANGING,
   DRY_kg,
   DRYNESS_share,
+  ENERGY_J,
   GUESS,
   OXYGEN_kgPerKg,
   PASSED_kg,
@@ -67,17 +69,22 @@ export function advance(
     if (slate.isNew) {
       weatherAt(now_s, weather);
       findRates(flat, start, setting, weather, try_s);
+      start.air_degC = weather.temp_degC;
       slate.isNew = false;
     }
+    weatherAt(now_s + try_s, weather);
+    end.air_degC = weather.temp_degC;
+    slate.isDry = lookAtDry(flat, start, traits.plumeContact_share, try_s);
     lookAhead(flat, start, traits.plumeContact_share, try_s);
-    driveByRates(flat, start);
+    driveByRates(flat, start, end);
     solveAhead(flat, start);
+    if (slate.isDry) solveDry(flat);
     guessEnd(slate, try_s);
     end.settled_share = settledAfter(start.settled_share, traits.settling_share, try_s);
-    weatherAt(now_s + try_s, weather);
     findRates(flat, end, setting, weather, try_s);
     driveByMissed(flat, start, end, try_s);
     solveAhead(flat, start);
+    if (slate.isDry) solveDry(flat);
     const lacking = settleEnd(slate, try_s);
     const off_K = lacking <= ROUNDING ? missedBy_K(slate) : Number.POSITIVE_INFINITY;
     if (!(off_K <= pace.within_K) && try_s > least_s) {
@@ -89,7 +96,7 @@ export function advance(
     slate.end = start;
     now_s += try_s;
     steps++;
-    if (off_K < pace.within_K / 8) step_s = Math.min(pace.step_s, 2 * step_s);
+    if (off_K < pace.within_K / 5) step_s = Math.min(pace.step_s, 2 * step_s);
   }
   readOff(slate, state);
   return steps;
@@ -100,7 +107,7 @@ function settledAfter(settled_share: number, at_last_share: number, step_s: numb
 }
 
 /** The first guess of the end of a step, from the rates at its start and what lies ahead. */
-function guessEnd({ flat, start, end }: Slate, step_s: number): void {
+function guessEnd({ flat, start, end, isDry }: Slate, step_s: number): void {
   for (let row = 0; row < flat.length; row += ROW) {
     const was = row + start.held;
     const has = row + end.held;
@@ -116,7 +123,10 @@ function guessEnd({ flat, start, end }: Slate, step_s: number): void {
     flat[has + AMMONIACAL_N_kg] = Math.max(held, 0);
     flat[has + OXYGEN_kgPerKg] = flat[was + OXYGEN_kgPerKg] as number;
   }
+  if (isDry) passDry(flat, start, end, step_s);
   passAhead(flat, start, end, step_s);
+  const last = flat.length - ROW + end.held + ENERGY_J;
+  flat[last] = (flat[last] as number) + step_s * fromAir_W(start, end);
   for (let row = 0; row < flat.length; row += ROW) {
     for (let q = 0; q < PASSING; q++) flat[row + GUESS + q] = flat[row + end.held + q] as number;
   }
@@ -126,7 +136,7 @@ function guessEnd({ flat, start, end }: Slate, step_s: number): void {
  * The end of a step: the mean of both moments' rates, and what the first guess missed of them passed on.
  * @returns the most by which anything but heat is then below nothing, which is put right.
  */
-function settleEnd({ flat, start, end }: Slate, step_s: number): number {
+function settleEnd({ flat, start, end, isDry }: Slate, step_s: number): number {
   const half_s = 0.5 * step_s;
   let lacking = 0;
   for (let row = 0; row < flat.length; row += ROW) {
@@ -146,6 +156,7 @@ function settleEnd({ flat, start, end }: Slate, step_s: number): number {
     flat[has + AMMONIACAL_N_kg] = Math.max(held, 0);
     if (!(held >= 0)) lacking = Math.max(lacking, -held);
   }
+  if (isDry) passDry(flat, start, end, step_s);
   return Math.max(lacking, passAhead(flat, start, end, step_s));
 }
 
@@ -177,10 +188,11 @@ function missedBy_K({ flat, end }: Slate): number {
 }
 
 /** Enters the flows of a step into the ledger. */
-function enterStep({ flat, start, end }: Slate, step_s: number, ledger: Float64Array): void {
+function enterStep({ flat, start, end, isDry }: Slate, step_s: number, ledger: Float64Array): void {
   const half_s = 0.5 * step_s;
   for (let line = 0; line < FLOWS; line++) {
     ledger[line] = (ledger[line] as number) + half_s * ((start.flows[line] as number) + (end.flows[line] as number));
   }
   enterAhead(flat, start, step_s, ledger);
+  if (isDry) enterDry(flat, start, step_s, ledger);
 }

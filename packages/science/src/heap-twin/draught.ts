@@ -22,6 +22,7 @@ import {
   HEAT_FACE_WPerK,
   HUMIDITY_kgPerKg,
   HUMIDITY_RISE_perK,
+  HUMIDITY_RISE_perKg,
   INWARD_perM,
   type Moment,
   OUTWARD_perM,
@@ -35,6 +36,7 @@ import {
   VAPOUR_FACE_m3PerS,
   VAPOUR_kgPerM3,
   VAPOUR_RISE_kgPerM3K,
+  VAPOUR_RISE_perM3,
   WATER_kg,
 } from './slate.ts';
 import type { Standing, Weather } from './surroundings.ts';
@@ -108,7 +110,8 @@ export function findDraught(
     const water_kg = flat[row + held + WATER_kg] as number;
     const drying_kg = DRYING_kgPerKg * (flat[at + DRY_kg] as number);
     const dryness = water_kg > WET * drying_kg ? 0 : Math.exp(-water_kg / drying_kg);
-    const vapour_Pa = saturationAt_Pa(place) * (1 - dryness);
+    const saturation_Pa = saturationAt_Pa(place);
+    const vapour_Pa = saturation_Pa * (1 - dryness);
     const slope_PaPerK = saturationSlopeAt_PaPerK(place) * (1 - dryness);
     const airMost_Pa = PRESSURE_Pa - vapour_Pa;
     const air_Pa = Math.max(airMost_Pa, LEAST_AIR_Pa);
@@ -120,6 +123,9 @@ export function findDraught(
     flat[at + VAPOUR_RISE_kgPerM3K] = slope_PaPerK * perK * PER_VAPOUR;
     flat[at + HUMIDITY_kgPerKg] = WATER_TO_AIR * ratio;
     flat[at + HUMIDITY_RISE_perK] = WATER_TO_AIR * perAir_Pa * (1 + ratio) * slope_PaPerK;
+    const wet_PaPerKg = dryness === 0 ? 0 : (saturation_Pa * dryness) / drying_kg;
+    flat[at + VAPOUR_RISE_perM3] = wet_PaPerKg * perK * PER_VAPOUR;
+    flat[at + HUMIDITY_RISE_perKg] = WATER_TO_AIR * perAir_Pa * (1 + ratio) * wet_PaPerKg;
     flat[at + DRY_AIR_kgPerM3] = air_Pa * perK * PER_DRY_AIR;
     flat[at + DRY_GAS_share] = airMost_Pa * PER_PRESSURE;
 

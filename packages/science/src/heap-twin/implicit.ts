@@ -37,9 +37,10 @@ import {
   WATER_kg,
   WATER_LEAVING_kgPerSK,
   WATER_OUT_kgPerSK,
+  WET_DRIVE_kgPerS,
+  WITH_WATER_JPerKg,
 } from './slate.ts';
 
-const WATER_JPerKgK = twinParameters.waterHeat_JPerKgK.value;
 const ORGANIC_JPerKgK = twinParameters.organicHeat_JPerKgK.typical;
 const AIR_JPerKgK = twinParameters.airHeat_JPerKgK.value;
 const VAPOUR_JPerKgK = twinParameters.vapourHeat_JPerKgK.value;
@@ -75,7 +76,7 @@ export function lookAhead(
     const risen = flat[at + RISEN_kgPerS] as number;
     const face = flat[at + HEAT_FACE_WPerK] as number;
     const open = flat[at + VAPOUR_FACE_m3PerS] as number;
-    const withWater = WATER_JPerKgK * temp_degC;
+    const withWater = flat[row + WITH_WATER_JPerKg] as number;
     let heatOut = 0;
     let heatBack = 0;
     let waterOut = 0;
@@ -136,17 +137,26 @@ export function lookAhead(
   }
 }
 
-/** What warms the shells at the start, W: their gain of heat less the part that comes or goes with matter as warm as they; and their gain of ammoniacal nitrogen. */
-export function driveByRates(flat: Float64Array, { inside, rates }: Moment): void {
+/** What warms the shells at the start, W: their gain of heat less the part that comes or goes with matter as warm as they; and their gain of water and of ammoniacal nitrogen. */
+export function driveByRates(flat: Float64Array, start: Moment, end: Moment): void {
+  const { inside, rates } = start;
   for (let row = 0; row < flat.length; row += ROW) {
     const rate = row + rates;
-    const withMatter_JPerKS =
-      WATER_JPerKgK * (flat[rate + WATER_kg] as number) -
-      ORGANIC_JPerKgK * (flat[rate + VOLATILE_LOST_kgPerS] as number);
+    const lost_JPerKS = ORGANIC_JPerKgK * (flat[rate + VOLATILE_LOST_kgPerS] as number);
     flat[row + DRIVE_W] =
-      (flat[rate + ENERGY_J] as number) - (flat[row + inside + TEMP_degC] as number) * withMatter_JPerKS;
+      (flat[rate + ENERGY_J] as number) -
+      (flat[row + WITH_WATER_JPerKg] as number) * (flat[rate + WATER_kg] as number) +
+      (flat[row + inside + TEMP_degC] as number) * lost_JPerKS;
+    flat[row + WET_DRIVE_kgPerS] = flat[rate + WATER_kg] as number;
     flat[row + DRIVE_kgPerS] = flat[rate + AMMONIACAL_N_kg] as number;
   }
+  const last = flat.length - ROW + DRIVE_W;
+  flat[last] = (flat[last] as number) + fromAir_W(start, end);
+}
+
+/** Heat through the surface by what the air outside warms during a step: the first guess of its end takes it as at the end. */
+export function fromAir_W(start: Moment, end: Moment): number {
+  return start.surface.air_WPerK * (end.air_degC - start.air_degC);
 }
 
 /** The same for what the first guess of a step missed of the mean of both moments' rates. */
@@ -162,7 +172,8 @@ export function driveByMissed(flat: Float64Array, start: Moment, end: Moment, st
     const missed_kgPerS =
       0.5 * ((flat[first + WATER_kg] as number) + (flat[second + WATER_kg] as number)) -
       perStep * ((flat[row + GUESS + WATER_kg] as number) - (flat[was + WATER_kg] as number));
-    flat[row + DRIVE_W] = missed_W - (flat[row + start.inside + TEMP_degC] as number) * WATER_JPerKgK * missed_kgPerS;
+    flat[row + DRIVE_W] = missed_W - (flat[row + WITH_WATER_JPerKg] as number) * missed_kgPerS;
+    flat[row + WET_DRIVE_kgPerS] = missed_kgPerS;
     flat[row + DRIVE_kgPerS] =
       0.5 * ((flat[first + AMMONIACAL_N_kg] as number) + (flat[second + AMMONIACAL_N_kg] as number)) -
       perStep * ((flat[row + GUESS + AMMONIACAL_N_kg] as number) - (flat[was + AMMONIACAL_N_kg] as number));

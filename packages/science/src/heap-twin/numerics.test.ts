@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { traitsOf, typicalFigures, USUAL_STEP_s } from './parameters.ts';
 import { type HeapRun, runHeap, USUAL_PACE } from './run.ts';
 import { shellTemperature_degC } from './state.ts';
-import { daily, runLike, stillAir, stuffLike, temperatures_degC } from './testing/heaps.ts';
+import { daily, inTheOpen, runLike, stillAir, stuffLike, temperatures_degC } from './testing/heaps.ts';
 import { constantWeather } from './weather.ts';
 
 const HOUR_S = 3600;
@@ -84,5 +84,48 @@ describe('stiff heaps', () => {
       return before * after < 0 && Math.min(Math.abs(before), Math.abs(after)) > 0.2;
     });
     expect(turns.length).toBeLessThan(6);
+  });
+});
+
+describe('a heap that the wind and the sun have dried', () => {
+  const weatherAt = constantWeather({ ...stillAir(35), humidity_share: 0.1, wind_mPerS: 10, sun_WPerM2: 800 });
+  const dry = runLike({
+    stuff: stuffLike({ moisture_pctWet: 20, density_kgPerM3AsIs: 80 }),
+    standing: { ...inTheOpen, wind_share: 1, sun_share: 1 },
+    weatherAt,
+    days: 20,
+  });
+
+  it('takes no shorter steps once it is dry: its last water is taken at the end of the step', () => {
+    let asked = 0;
+    let before = 0;
+    const each_day: number[] = [];
+    runHeap(
+      {
+        ...dry,
+        weatherAt: (time_s, into) => {
+          asked++;
+          weatherAt(time_s, into);
+        },
+      },
+      86_400,
+      () => {
+        each_day.push(asked - before);
+        before = asked;
+      },
+    );
+    expect(Math.max(...each_day)).toBeGreaterThan(12);
+    expect(each_day.slice(-5)).toEqual([12, 12, 12, 12, 12]);
+  });
+
+  it('is as dry and warm by steps of a sixteenth', () => {
+    const fine = daily({ ...dry, pace: { step_s: USUAL_STEP_s / 16, within_K: USUAL_PACE.within_K / 16 } });
+    const usual = daily(dry);
+    usual.core_degC.forEach((temp, day) => {
+      expect(Math.abs(temp - (fine.core_degC[day] ?? Number.NaN))).toBeLessThan(0.5);
+    });
+    usual.end.state.water_kg.forEach((water_kg, i) => {
+      expect(water_kg / (fine.end.state.water_kg[i] ?? Number.NaN)).toBeCloseTo(1, 2);
+    });
   });
 });

@@ -7,6 +7,7 @@ import {
   HEAT_FACE_WPerK,
   HUMIDITY_kgPerKg,
   HUMIDITY_RISE_perK,
+  HUMIDITY_RISE_perKg,
   type Moment,
   RISEN_kgPerS,
   ROW,
@@ -15,6 +16,7 @@ import {
   VAPOUR_FACE_m3PerS,
   VAPOUR_kgPerM3,
   VAPOUR_RISE_kgPerM3K,
+  VAPOUR_RISE_perM3,
   WATER_kg,
 } from './slate.ts';
 import type { Weather } from './surroundings.ts';
@@ -65,6 +67,8 @@ export function holdVapourBack(
     flat[at + HUMIDITY_kgPerKg] = here * kept;
     flat[at + VAPOUR_RISE_kgPerM3K] = (flat[at + VAPOUR_RISE_kgPerM3K] as number) * kept;
     flat[at + HUMIDITY_RISE_perK] = (flat[at + HUMIDITY_RISE_perK] as number) * kept;
+    flat[at + VAPOUR_RISE_perM3] = (flat[at + VAPOUR_RISE_perM3] as number) * kept;
+    flat[at + HUMIDITY_RISE_perKg] = (flat[at + HUMIDITY_RISE_perKg] as number) * kept;
   }
 }
 /** The square of a smaller share is nothing. */

@@ -8,11 +8,11 @@ import { changingIds, type HeapState } from './state.ts';
 import { noWeather, type Weather } from './surroundings.ts';
 
 /** Numbers in a row. */
-export const ROW = 154;
+export const ROW = 166;
 /** Where the blocks of two moments start in a row: what is held, the rates, and the inside. */
 const HELD = [0, 12] as const;
 const RATES = [32, 44] as const;
-const INSIDE = [56, 96] as const;
+const INSIDE = [56, 98] as const;
 
 // Places in a block of what is held, in the order of `changingIds`, and of its rates, per second.
 
@@ -67,6 +67,9 @@ export const HUMIDITY_kgPerKg = 9;
 export const HUMIDITY_RISE_perK = 10;
 /** How far the stuff holds its vapour back: 0 when moist to 1 when bone dry. */
 export const DRYNESS_share = 11;
+/** What the vapour in a cubic metre, and that carried by a kilogram of dry air, rise by for a kilogram of water: nothing when moist. */
+export const VAPOUR_RISE_perM3 = 40;
+export const HUMIDITY_RISE_perKg = 41;
 /** Dry air in a cubic metre of the gas, and the dry gas's share of its pressure. */
 export const DRY_AIR_kgPerM3 = 12;
 export const DRY_GAS_share = 13;
@@ -113,26 +116,36 @@ export const SOLVED = 38;
 
 // Places in a row of what a warming of each shell changes in transport, so that a step can take transport at its end:
 // heat and water through the face for 1 K of the shell within it, and back for 1 K of the shell beyond; what leaves the
-// heap from the shell; and the rows of two sets of equations, eliminated as far as the right sides allow.
+// heap from the shell; and the rows of sets of equations, eliminated as far as the right sides allow.
 
-export const HEAT_OUT_WPerK = 136;
-export const HEAT_BACK_WPerK = 137;
-export const WATER_OUT_kgPerSK = 138;
-export const WATER_BACK_kgPerSK = 139;
-export const HEAT_LEAVING_WPerK = 140;
-export const WATER_LEAVING_kgPerSK = 141;
-export const WARM_INNER = 142;
-export const WARM_PER_PIVOT = 143;
-export const WARM_UPPER = 144;
-export const AMMONIA_PER_PIVOT = 145;
-export const AMMONIA_UPPER = 146;
+export const HEAT_OUT_WPerK = 140;
+export const HEAT_BACK_WPerK = 141;
+export const WATER_OUT_kgPerSK = 142;
+export const WATER_BACK_kgPerSK = 143;
+export const HEAT_LEAVING_WPerK = 144;
+export const WATER_LEAVING_kgPerSK = 145;
+export const WARM_INNER = 146;
+export const WARM_PER_PIVOT = 147;
+export const WARM_UPPER = 148;
+export const AMMONIA_PER_PIVOT = 149;
+export const AMMONIA_UPPER = 150;
 /** Drives and answers of the two: W and K; kg/s and kg. */
-export const DRIVE_W = 147;
-export const WARMING_K = 148;
-export const DRIVE_kgPerS = 149;
-export const PASSED_kg = 150;
+export const DRIVE_W = 151;
+export const WARMING_K = 152;
+export const DRIVE_kgPerS = 153;
+export const PASSED_kg = 154;
+/** Heat that water brings or takes with it, J/kg: where the stuff is dry, what evaporates it besides. */
+export const WITH_WATER_JPerKg = 155;
+/** The same for 1 kg of water in a dry shell: vapour through the face and back, what leaves; and a third set of rows. */
+export const WET_OUT_perS = 156;
+export const WET_BACK_perS = 157;
+export const WET_LEAVING_perS = 158;
+export const WET_PER_PIVOT_s = 159;
+export const WET_UPPER = 160;
+export const WET_DRIVE_kgPerS = 161;
+export const WETTING_kg = 162;
 /** The first guess of the end of a step, in the order of what passes. */
-export const GUESS = 151;
+export const GUESS = 163;
 
 /** One moment of a step: where its blocks start in a row, what its surface is like, and the flows in the order of the ledger, per second. */
 export interface Moment {
@@ -144,6 +157,8 @@ export interface Moment {
   readonly flows: Float64Array;
   /** Volume lost by settling since the heap was built or turned, as a share. */
   settled_share: number;
+  /** The air outside. */
+  air_degC: number;
 }
 
 /** Room for the reckoning of one heap, used again at every step. */
@@ -153,6 +168,8 @@ export interface Slate {
   end: Moment;
   /** Whether the rates at the start are still to be found: at first, and when the heap or what it stands in was changed. */
   isNew: boolean;
+  /** Whether the stuff of a shell is so dry at the start that its vapour hangs on its water. */
+  isDry: boolean;
   readonly weather: Weather;
 }
 
@@ -165,8 +182,16 @@ export function createSlate(shells: number): Slate {
     surface: { air_WPerK: 0, ground_WPerK: 0, sun_W: 0 },
     flows: new Float64Array(FLOWS),
     settled_share: 0,
+    air_degC: 0,
   });
-  return { flat: new Float64Array(ROW * shells), start: moment(0), end: moment(1), isNew: true, weather: noWeather() };
+  return {
+    flat: new Float64Array(ROW * shells),
+    start: moment(0),
+    end: moment(1),
+    isNew: true,
+    isDry: false,
+    weather: noWeather(),
+  };
 }
 
 const lasting = [
