@@ -4,25 +4,14 @@ import { enterDry, lookAtDry, passDry, solveDry } from './drying.ts';
 import { driveByMissed, driveByRates, enterAhead, fromAir_W, lookAhead, passAhead, solveAhead } from './implicit.ts';
 import { FLOWS } from './ledger.ts';
 import { DAY_S, twinParameters } from './parameters.ts';
-import {
-  AMMONIACAL_N_kg,
-  CHANGING,
-  DRY_kg,
-  DRYNESS_share,
-  ENERGY_J,
-  GUESS,
-  OXYGEN_kgPerKg,
-  PASSED_kg,
-  PASSING,
-  ROW,
-  readOff,
-  type Slate,
-  WARMING_K,
-  WATER_kg,
-  writeDown,
-} from './slate.ts';
+import { aheadPlaces, heldPlaces, insidePlaces, readOff, type Slate, slateSizes, writeDown } from './slate.ts';
 import type { HeapState } from './state.ts';
 import type { WeatherAt } from './surroundings.ts';
+
+const { AMMONIACAL_N_kg, ENERGY_J, OXYGEN_kgPerKg, WATER_kg } = heldPlaces;
+const { CHANGING, PASSING, ROW } = slateSizes;
+const { DRYNESS_share, DRY_kg } = insidePlaces;
+const { GUESS, PASSED_kg, WARMING_K } = aheadPlaces;
 
 const SETTLES_s = twinParameters.settles_day.value * DAY_S;
 

@@ -1,24 +1,23 @@
 import { acidityAt, ammoniumAt, waterOverGasAt } from './air-table.ts';
 import { LINE } from './ledger.ts';
 import { type Traits, twinParameters } from './parameters.ts';
-import {
+import { heldPlaces, insidePlaces, lastingPlaces, type Moment, slateSizes } from './slate.ts';
+
+const {
   AMMONIA_INNER_perS,
   AMMONIA_LEAVING_perS,
   AMMONIA_OUTER_perS,
   AMMONIA_OWN_perS,
-  AMMONIACAL_N_kg,
-  CHAR_kg,
   DRAWN_kgPerS,
   DRY_AIR_kgPerM3,
   GAS_FACE_m3PerS,
-  type Moment,
-  PH,
   PLACE,
   RISEN_kgPerS,
-  ROW,
   THROUGH_kgPerS,
-  WATER_kg,
-} from './slate.ts';
+} = insidePlaces;
+const { AMMONIACAL_N_kg, PH, WATER_kg } = heldPlaces;
+const { CHAR_kg } = lastingPlaces;
+const { ROW } = slateSizes;
 
 const WATER_kgPerM3 = twinParameters.waterDensity_kgPerM3.value;
 const TRACE_KG = 1e-12;

@@ -7,8 +7,11 @@ import { LINE } from './ledger.ts';
 import { balanceOxygen } from './oxygen.ts';
 import { carry, holdVapourBack } from './passing.ts';
 import { rot } from './rotting.ts';
-import { DRAWN_kgPerS, type Moment, ROW } from './slate.ts';
+import { insidePlaces, type Moment, slateSizes } from './slate.ts';
 import type { Weather } from './surroundings.ts';
+
+const { DRAWN_kgPerS } = insidePlaces;
+const { ROW } = slateSizes;
 
 /**
  * How fast everything in a heap changes at one moment, written beside what it holds: the right-hand side of the model.

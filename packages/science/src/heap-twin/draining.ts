@@ -2,20 +2,13 @@ import type { Setting } from './draught.ts';
 import { DRAINING_perS, held_kg } from './inside.ts';
 import { LINE } from './ledger.ts';
 import { twinParameters } from './parameters.ts';
-import {
-  AMMONIACAL_N_kg,
-  CHAR_kg,
-  DRY_kg,
-  ENERGY_J,
-  type Moment,
-  NITRATE_N_kg,
-  PLAN_share,
-  PORES_m3,
-  ROW,
-  TEMP_degC,
-  WATER_kg,
-} from './slate.ts';
+import { heldPlaces, insidePlaces, lastingPlaces, type Moment, slateSizes } from './slate.ts';
 import type { Weather } from './surroundings.ts';
+
+const { AMMONIACAL_N_kg, ENERGY_J, NITRATE_N_kg, WATER_kg } = heldPlaces;
+const { CHAR_kg, PLAN_share } = lastingPlaces;
+const { DRY_kg, PORES_m3, TEMP_degC } = insidePlaces;
+const { ROW } = slateSizes;
 
 const WATER_JPerKgK = twinParameters.waterHeat_JPerKgK.value;
 /** Of what runs off a shell, the half that comes from above its middle may fall on the shells within. */

@@ -10,36 +10,35 @@ import {
 } from './moist-air.ts';
 import { type Traits, twinParameters } from './parameters.ts';
 import type { Shells } from './shape.ts';
-import {
+import { heldPlaces, insidePlaces, lastingPlaces, type Moment, slateSizes } from './slate.ts';
+import type { Standing, Weather } from './surroundings.ts';
+
+const {
   AIR_SPACE_share,
   CONDUCTIVITY_WPerMK,
   DRAWN_kgPerS,
+  DRYNESS_share,
   DRY_AIR_kgPerM3,
   DRY_GAS_share,
   DRY_kg,
-  DRYNESS_share,
   GAS_FACE_m3PerS,
   HEAT_FACE_WPerK,
-  HUMIDITY_kgPerKg,
   HUMIDITY_RISE_perK,
   HUMIDITY_RISE_perKg,
-  INWARD_perM,
-  type Moment,
-  OUTWARD_perM,
+  HUMIDITY_kgPerKg,
   PERMEABILITY_m2,
   PLACE,
-  PLAN_share,
   RISEN_kgPerS,
-  ROW,
   TEMP_degC,
   THROUGH_kgPerS,
   VAPOUR_FACE_m3PerS,
-  VAPOUR_kgPerM3,
   VAPOUR_RISE_kgPerM3K,
   VAPOUR_RISE_perM3,
-  WATER_kg,
-} from './slate.ts';
-import type { Standing, Weather } from './surroundings.ts';
+  VAPOUR_kgPerM3,
+} = insidePlaces;
+const { INWARD_perM, OUTWARD_perM, PLAN_share } = lastingPlaces;
+const { ROW } = slateSizes;
+const { WATER_kg } = heldPlaces;
 
 const PRESSURE_Pa = twinParameters.airPressure_Pa.value;
 const VISCOSITY_PaS = twinParameters.airViscosity_PaS.value;

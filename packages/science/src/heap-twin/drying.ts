@@ -1,30 +1,26 @@
 import { enter, LINE } from './ledger.ts';
 import { vapourHeat_JPerKg } from './moist-air.ts';
 import { twinParameters } from './parameters.ts';
-import {
-  DRAWN_kgPerS,
-  ENERGY_J,
-  HUMIDITY_RISE_perKg,
-  type Moment,
-  RISEN_kgPerS,
-  ROW,
-  TEMP_degC,
-  VAPOUR_FACE_m3PerS,
-  VAPOUR_RISE_perM3,
+import { aheadPlaces, heldPlaces, insidePlaces, type Moment, slateSizes } from './slate.ts';
+
+const { DRAWN_kgPerS, HUMIDITY_RISE_perKg, RISEN_kgPerS, TEMP_degC, VAPOUR_FACE_m3PerS, VAPOUR_RISE_perM3 } =
+  insidePlaces;
+const { ENERGY_J, WATER_kg } = heldPlaces;
+const { ROW } = slateSizes;
+const {
   WARMING_K,
   WATER_BACK_kgPerSK,
-  WATER_kg,
   WATER_LEAVING_kgPerSK,
   WATER_OUT_kgPerSK,
+  WETTING_kg,
   WET_BACK_perS,
   WET_DRIVE_kgPerS,
   WET_LEAVING_perS,
   WET_OUT_perS,
   WET_PER_PIVOT_s,
   WET_UPPER,
-  WETTING_kg,
   WITH_WATER_JPerKg,
-} from './slate.ts';
+} = aheadPlaces;
 
 const WATER_JPerKgK = twinParameters.waterHeat_JPerKgK.value;
 

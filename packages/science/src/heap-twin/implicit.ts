@@ -1,45 +1,45 @@
 import { enter, LINE } from './ledger.ts';
 import { vapourHeat_JPerKg } from './moist-air.ts';
 import { twinParameters } from './parameters.ts';
-import {
+import { aheadPlaces, heldPlaces, insidePlaces, type Moment, slateSizes } from './slate.ts';
+
+const {
   AMMONIA_INNER_perS,
   AMMONIA_LEAVING_perS,
   AMMONIA_OUTER_perS,
   AMMONIA_OWN_perS,
-  AMMONIA_PER_PIVOT,
-  AMMONIA_UPPER,
-  AMMONIACAL_N_kg,
   DRAWN_kgPerS,
-  DRIVE_kgPerS,
-  DRIVE_W,
-  ENERGY_J,
-  GUESS,
-  HEAT_BACK_WPerK,
   HEAT_FACE_WPerK,
-  HEAT_LEAVING_WPerK,
-  HEAT_OUT_WPerK,
-  HUMIDITY_kgPerKg,
   HUMIDITY_RISE_perK,
-  type Moment,
-  PASSED_kg,
+  HUMIDITY_kgPerKg,
   RISEN_kgPerS,
-  ROW,
   SLOPE_JPerK,
   TEMP_degC,
   VAPOUR_FACE_m3PerS,
   VAPOUR_RISE_kgPerM3K,
-  VOLATILE_LOST_kgPerS,
+} = insidePlaces;
+const {
+  AMMONIA_PER_PIVOT,
+  AMMONIA_UPPER,
+  DRIVE_W,
+  DRIVE_kgPerS,
+  GUESS,
+  HEAT_BACK_WPerK,
+  HEAT_LEAVING_WPerK,
+  HEAT_OUT_WPerK,
+  PASSED_kg,
+  WARMING_K,
   WARM_INNER,
   WARM_PER_PIVOT,
   WARM_UPPER,
-  WARMING_K,
   WATER_BACK_kgPerSK,
-  WATER_kg,
   WATER_LEAVING_kgPerSK,
   WATER_OUT_kgPerSK,
   WET_DRIVE_kgPerS,
   WITH_WATER_JPerKg,
-} from './slate.ts';
+} = aheadPlaces;
+const { AMMONIACAL_N_kg, ENERGY_J, VOLATILE_LOST_kgPerS, WATER_kg } = heldPlaces;
+const { ROW } = slateSizes;
 
 const ORGANIC_JPerKgK = twinParameters.organicHeat_JPerKgK.typical;
 const AIR_JPerKgK = twinParameters.airHeat_JPerKgK.value;

@@ -1,41 +1,40 @@
 import { DAY_S, HOUR_S, type Traits, twinParameters } from './parameters.ts';
 import { atAirSpace, atMoisture, atSourness, atTemperature } from './response.ts';
-import {
+import { heldPlaces, insidePlaces, lastingPlaces, type Moment, slateSizes } from './slate.ts';
+import { heatCapacity_JPerK, slope_JPerK, temperature_degC } from './state.ts';
+
+const {
   ACTIVITY_share,
-  AIR_SPACE_share,
   AMMONIACAL_N_kg,
-  ASH_kg,
-  BUILT_DRY_kg,
-  BUILT_m3,
   CELLULOSE_kg,
-  CHAR_kg,
-  CONDUCTIVITY_WPerMK,
-  DRY_kg,
   ENERGY_J,
   FAST_kg,
-  FREED_kgPerKg,
   HEMICELLULOSE_kg,
-  HUNGER_kgPerS,
-  INERT_kg,
   LIGNIN_kg,
-  LIVELINESS_share,
-  type Moment,
   NITRATE_N_kg,
-  NITRIFYING_kgPerS,
   ORGANIC_N_kg,
+  PH,
+  WATER_kg,
+} = heldPlaces;
+const {
+  AIR_SPACE_share,
+  CONDUCTIVITY_WPerMK,
+  DRY_kg,
+  FREED_kgPerKg,
+  HUNGER_kgPerS,
+  LIVELINESS_share,
+  NITRIFYING_kgPerS,
   PACE_share,
   PERMEABILITY_m2,
-  PH,
   PORES_m3,
-  ROW,
   SLOPE_JPerK,
   SLOW_PACE_share,
   TAKEN_kgPerKg,
   TEMP_degC,
   WARMTH_share,
-  WATER_kg,
-} from './slate.ts';
-import { heatCapacity_JPerK, slope_JPerK, temperature_degC } from './state.ts';
+} = insidePlaces;
+const { ASH_kg, BUILT_DRY_kg, BUILT_m3, CHAR_kg, INERT_kg } = lastingPlaces;
+const { ROW } = slateSizes;
 
 const WATER_kgPerM3 = twinParameters.waterDensity_kgPerM3.value;
 const ORGANIC_kgPerM3 = twinParameters.organicDensity_kgPerM3.value;

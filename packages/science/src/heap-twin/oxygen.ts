@@ -1,6 +1,8 @@
 import { FRESH_OXYGEN_kgPerKg, OXYGEN_VOLUME_PER_MASS } from './constants.ts';
 import type { Traits } from './parameters.ts';
-import {
+import { heldPlaces, insidePlaces, type Moment, slateSizes } from './slate.ts';
+
+const {
   DRAWN_kgPerS,
   DRY_AIR_kgPerM3,
   DRY_GAS_share,
@@ -8,18 +10,17 @@ import {
   FED_share,
   GAS_FACE_m3PerS,
   HUNGER_kgPerS,
-  type Moment,
   NITRIFYING_kgPerS,
   OXYGEN_INNER_kgPerS,
-  OXYGEN_kgPerKg,
   OXYGEN_OUTER_kgPerS,
   OXYGEN_OWN_kgPerS,
   RISEN_kgPerS,
-  ROW,
   SOLVED,
   THROUGH_kgPerS,
   UPPER,
-} from './slate.ts';
+} = insidePlaces;
+const { OXYGEN_kgPerKg } = heldPlaces;
+const { ROW } = slateSizes;
 
 /**
  * The balance is struck again until the next turn would move no shell by more, kg/kg: one that moved it by d is followed

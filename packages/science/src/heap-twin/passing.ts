@@ -1,25 +1,25 @@
 import { LINE } from './ledger.ts';
 import { humidity_kgPerKg, vapour_kgPerM3, vapourHeat_JPerKg } from './moist-air.ts';
 import { twinParameters } from './parameters.ts';
-import {
+import { heldPlaces, insidePlaces, type Moment, slateSizes } from './slate.ts';
+import type { Weather } from './surroundings.ts';
+
+const {
   DRAWN_kgPerS,
-  ENERGY_J,
   HEAT_FACE_WPerK,
-  HUMIDITY_kgPerKg,
   HUMIDITY_RISE_perK,
   HUMIDITY_RISE_perKg,
-  type Moment,
+  HUMIDITY_kgPerKg,
   RISEN_kgPerS,
-  ROW,
   TEMP_degC,
   THROUGH_kgPerS,
   VAPOUR_FACE_m3PerS,
-  VAPOUR_kgPerM3,
   VAPOUR_RISE_kgPerM3K,
   VAPOUR_RISE_perM3,
-  WATER_kg,
-} from './slate.ts';
-import type { Weather } from './surroundings.ts';
+  VAPOUR_kgPerM3,
+} = insidePlaces;
+const { ENERGY_J, WATER_kg } = heldPlaces;
+const { ROW } = slateSizes;
 
 const AIR_JPerKgK = twinParameters.airHeat_JPerKgK.value;
 const PRESSURE_Pa = twinParameters.airPressure_Pa.value;

@@ -1,30 +1,33 @@
 import { LINE } from './ledger.ts';
 import { DAY_S, type Traits, twinParameters } from './parameters.ts';
-import {
+import { heldPlaces, insidePlaces, type Moment, slateSizes } from './slate.ts';
+
+const {
   ACTIVITY_share,
   AMMONIACAL_N_kg,
   CELLULOSE_kg,
   ENERGY_J,
   FAST_kg,
-  FED_share,
-  FREED_kgPerKg,
   HEMICELLULOSE_kg,
   LIGNIN_kg,
-  LIVELINESS_share,
-  type Moment,
   NITRATE_N_kg,
-  NITRIFYING_kgPerS,
   ORGANIC_N_kg,
-  PACE_share,
   PH,
-  ROW,
+  VOLATILE_LOST_kgPerS,
+  WATER_kg,
+} = heldPlaces;
+const {
+  FED_share,
+  FREED_kgPerKg,
+  LIVELINESS_share,
+  NITRIFYING_kgPerS,
+  PACE_share,
   SLOW_PACE_share,
   TAKEN_kgPerKg,
   TEMP_degC,
-  VOLATILE_LOST_kgPerS,
   WARMTH_share,
-  WATER_kg,
-} from './slate.ts';
+} = insidePlaces;
+const { ROW } = slateSizes;
 
 const WATER_JPerKgK = twinParameters.waterHeat_JPerKgK.value;
 const ORGANIC_JPerKgK = twinParameters.organicHeat_JPerKgK.typical;

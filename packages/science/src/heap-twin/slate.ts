@@ -7,145 +7,155 @@ import type { Shells } from './shape.ts';
 import { changingIds, type HeapState } from './state.ts';
 import { noWeather, type Weather } from './surroundings.ts';
 
-/** Numbers in a row. */
-export const ROW = 166;
+/** Sizes of a slate. */
+export const slateSizes = {
+  /** Numbers in a row. */
+  ROW: 166,
+  /** Quantities of what is held that pass from shell to shell, the first of them. */
+  PASSING: 3,
+  /** Quantities of what is held that change at their rates. */
+  CHANGING: 11,
+} as const;
 /** Where the blocks of two moments start in a row: what is held, the rates, and the inside. */
 const HELD = [0, 12] as const;
 const RATES = [32, 44] as const;
 const INSIDE = [56, 98] as const;
 
-// Places in a block of what is held, in the order of `changingIds`, and of its rates, per second.
+/** Places in a block of what is held, in the order of `changingIds`, and of its rates, per second. */
+export const heldPlaces = {
+  ENERGY_J: 0,
+  WATER_kg: 1,
+  AMMONIACAL_N_kg: 2,
+  FAST_kg: 3,
+  HEMICELLULOSE_kg: 4,
+  CELLULOSE_kg: 5,
+  LIGNIN_kg: 6,
+  ORGANIC_N_kg: 7,
+  NITRATE_N_kg: 8,
+  ACTIVITY_share: 9,
+  PH: 10,
+  /** Oxygen in a kilogram of dry gas in the pores, kg/kg: where the last balance stood. */
+  OXYGEN_kgPerKg: 11,
+  /** In the block of rates only: loss of volatile matter, kg/s, for the heat it carries with it. */
+  VOLATILE_LOST_kgPerS: 11,
+} as const;
 
-export const ENERGY_J = 0;
-export const WATER_kg = 1;
-export const AMMONIACAL_N_kg = 2;
-/** So many quantities pass from shell to shell. */
-export const PASSING = 3;
-export const FAST_kg = 3;
-export const HEMICELLULOSE_kg = 4;
-export const CELLULOSE_kg = 5;
-export const LIGNIN_kg = 6;
-export const ORGANIC_N_kg = 7;
-export const NITRATE_N_kg = 8;
-export const ACTIVITY_share = 9;
-export const PH = 10;
-/** So many change at their rates. */
-export const CHANGING = 11;
-/** Oxygen in a kilogram of dry gas in the pores, kg/kg: where the last balance stood. */
-export const OXYGEN_kgPerKg = 11;
-/** In the block of rates only: loss of volatile matter, kg/s, for the heat it carries with it. */
-export const VOLATILE_LOST_kgPerS = 11;
+/** Places in a row of what no step changes. */
+export const lastingPlaces = {
+  INERT_kg: 24,
+  ASH_kg: 25,
+  CHAR_kg: 26,
+  BUILT_m3: 27,
+  BUILT_DRY_kg: 28,
+  PLAN_share: 29,
+  INWARD_perM: 30,
+  OUTWARD_perM: 31,
+} as const;
 
-// Places in a row of what no step changes.
+/**
+ * Places in a block of what a shell is like inside. A face belongs to the shell within it; the outermost face is the
+ * surface.
+ */
+export const insidePlaces = {
+  TEMP_degC: 0,
+  /** Heat that warms the shell by 1 K, the freezing of its water counted, J/K. */
+  SLOPE_JPerK: 1,
+  DRY_kg: 2,
+  /** Room between the solids, m³, and the part of the whole that is air. */
+  PORES_m3: 3,
+  AIR_SPACE_share: 4,
+  CONDUCTIVITY_WPerMK: 5,
+  PERMEABILITY_m2: 6,
+  /** Vapour in a cubic metre of the pores' gas, and carried by a kilogram of its dry air; what each rises by for 1 K. */
+  VAPOUR_kgPerM3: 7,
+  VAPOUR_RISE_kgPerM3K: 8,
+  HUMIDITY_kgPerKg: 9,
+  HUMIDITY_RISE_perK: 10,
+  /** How far the stuff holds its vapour back: 0 when moist to 1 when bone dry. */
+  DRYNESS_share: 11,
+  /** What the vapour in a cubic metre, and that carried by a kilogram of dry air, rise by for a kilogram of water: nothing when moist. */
+  VAPOUR_RISE_perM3: 40,
+  HUMIDITY_RISE_perKg: 41,
+  /** Dry air in a cubic metre of the gas, and the dry gas's share of its pressure. */
+  DRY_AIR_kgPerM3: 12,
+  DRY_GAS_share: 13,
+  /** Place of the temperature in the table of air. */
+  PLACE: 14,
+  /** Rate of rotting over the best: for the temperature, and for everything but the microbes' number and oxygen. */
+  WARMTH_share: 15,
+  LIVELINESS_share: 16,
+  /** The same with the microbes' number, for everything but oxygen: of what rots fast, and of what rots slowly. */
+  PACE_share: 17,
+  SLOW_PACE_share: 39,
+  /** Oxygen that rotting, and that nitrifying, would take up without want, kg/s; how much of it they get, 0 to 1. */
+  HUNGER_kgPerS: 18,
+  NITRIFYING_kgPerS: 19,
+  FED_share: 20,
+  /** Dry air drawn inwards through the face, leaving the shell upwards, and through the shell, kg/s. */
+  DRAWN_kgPerS: 21,
+  RISEN_kgPerS: 22,
+  THROUGH_kgPerS: 23,
+  /** Conductance of the face to heat, W/K, to vapour and to gases that diffuse, m³/s. */
+  HEAT_FACE_WPerK: 24,
+  VAPOUR_FACE_m3PerS: 25,
+  GAS_FACE_m3PerS: 26,
+  /** Nitrogen set free for each kilogram of carbon eaten, or taken up from what is mineral, kg/kg. */
+  FREED_kgPerKg: 27,
+  TAKEN_kgPerKg: 28,
+  /** How ammoniacal nitrogen passes: out of the shell, from the inner and the outer one, and out of the heap, 1/s. */
+  AMMONIA_OWN_perS: 29,
+  AMMONIA_INNER_perS: 30,
+  AMMONIA_OUTER_perS: 31,
+  AMMONIA_LEAVING_perS: 32,
+  /** The balance of oxygen: gas from the inner and the outer shell and out of this one, kg/s, and the tangent to what is fed. */
+  OXYGEN_INNER_kgPerS: 33,
+  OXYGEN_OUTER_kgPerS: 34,
+  OXYGEN_OWN_kgPerS: 35,
+  FED_STEEP: 36,
+  /** Left by elimination on the way out, for the way back in. */
+  UPPER: 37,
+  SOLVED: 38,
+} as const;
 
-export const INERT_kg = 24;
-export const ASH_kg = 25;
-export const CHAR_kg = 26;
-export const BUILT_m3 = 27;
-export const BUILT_DRY_kg = 28;
-export const PLAN_share = 29;
-export const INWARD_perM = 30;
-export const OUTWARD_perM = 31;
+/**
+ * Places in a row of what a warming of each shell changes in transport, so that a step can take transport at its end:
+ * heat and water through the face for 1 K of the shell within it, and back for 1 K of the shell beyond; what leaves the
+ * heap from the shell; and the rows of sets of equations, eliminated as far as the right sides allow.
+ */
+export const aheadPlaces = {
+  HEAT_OUT_WPerK: 140,
+  HEAT_BACK_WPerK: 141,
+  WATER_OUT_kgPerSK: 142,
+  WATER_BACK_kgPerSK: 143,
+  HEAT_LEAVING_WPerK: 144,
+  WATER_LEAVING_kgPerSK: 145,
+  WARM_INNER: 146,
+  WARM_PER_PIVOT: 147,
+  WARM_UPPER: 148,
+  AMMONIA_PER_PIVOT: 149,
+  AMMONIA_UPPER: 150,
+  /** Drives and answers of the two: W and K; kg/s and kg. */
+  DRIVE_W: 151,
+  WARMING_K: 152,
+  DRIVE_kgPerS: 153,
+  PASSED_kg: 154,
+  /** Heat that water brings or takes with it, J/kg: where the stuff is dry, what evaporates it besides. */
+  WITH_WATER_JPerKg: 155,
+  /** The same for 1 kg of water in a dry shell: vapour through the face and back, what leaves; and a third set of rows. */
+  WET_OUT_perS: 156,
+  WET_BACK_perS: 157,
+  WET_LEAVING_perS: 158,
+  WET_PER_PIVOT_s: 159,
+  WET_UPPER: 160,
+  WET_DRIVE_kgPerS: 161,
+  WETTING_kg: 162,
+  /** The first guess of the end of a step, in the order of what passes. */
+  GUESS: 163,
+} as const;
 
-// Places in a block of what a shell is like inside. A face belongs to the shell within it; the outermost face is the
-// surface.
-
-export const TEMP_degC = 0;
-/** Heat that warms the shell by 1 K, the freezing of its water counted, J/K. */
-export const SLOPE_JPerK = 1;
-export const DRY_kg = 2;
-/** Room between the solids, m³, and the part of the whole that is air. */
-export const PORES_m3 = 3;
-export const AIR_SPACE_share = 4;
-export const CONDUCTIVITY_WPerMK = 5;
-export const PERMEABILITY_m2 = 6;
-
-/** Vapour in a cubic metre of the pores' gas, and carried by a kilogram of its dry air; what each rises by for 1 K. */
-export const VAPOUR_kgPerM3 = 7;
-export const VAPOUR_RISE_kgPerM3K = 8;
-export const HUMIDITY_kgPerKg = 9;
-export const HUMIDITY_RISE_perK = 10;
-/** How far the stuff holds its vapour back: 0 when moist to 1 when bone dry. */
-export const DRYNESS_share = 11;
-/** What the vapour in a cubic metre, and that carried by a kilogram of dry air, rise by for a kilogram of water: nothing when moist. */
-export const VAPOUR_RISE_perM3 = 40;
-export const HUMIDITY_RISE_perKg = 41;
-/** Dry air in a cubic metre of the gas, and the dry gas's share of its pressure. */
-export const DRY_AIR_kgPerM3 = 12;
-export const DRY_GAS_share = 13;
-/** Place of the temperature in the table of air. */
-export const PLACE = 14;
-
-/** Rate of rotting over the best: for the temperature, and for everything but the microbes' number and oxygen. */
-export const WARMTH_share = 15;
-export const LIVELINESS_share = 16;
-/** The same with the microbes' number, for everything but oxygen: of what rots fast, and of what rots slowly. */
-export const PACE_share = 17;
-export const SLOW_PACE_share = 39;
-/** Oxygen that rotting, and that nitrifying, would take up without want, kg/s; how much of it they get, 0 to 1. */
-export const HUNGER_kgPerS = 18;
-export const NITRIFYING_kgPerS = 19;
-export const FED_share = 20;
-
-/** Dry air drawn inwards through the face, leaving the shell upwards, and through the shell, kg/s. */
-export const DRAWN_kgPerS = 21;
-export const RISEN_kgPerS = 22;
-export const THROUGH_kgPerS = 23;
-/** Conductance of the face to heat, W/K, to vapour and to gases that diffuse, m³/s. */
-export const HEAT_FACE_WPerK = 24;
-export const VAPOUR_FACE_m3PerS = 25;
-export const GAS_FACE_m3PerS = 26;
-
-/** Nitrogen set free for each kilogram of carbon eaten, or taken up from what is mineral, kg/kg. */
-export const FREED_kgPerKg = 27;
-export const TAKEN_kgPerKg = 28;
-/** How ammoniacal nitrogen passes: out of the shell, from the inner and the outer one, and out of the heap, 1/s. */
-export const AMMONIA_OWN_perS = 29;
-export const AMMONIA_INNER_perS = 30;
-export const AMMONIA_OUTER_perS = 31;
-export const AMMONIA_LEAVING_perS = 32;
-
-/** The balance of oxygen: gas from the inner and the outer shell and out of this one, kg/s, and the tangent to what is fed. */
-export const OXYGEN_INNER_kgPerS = 33;
-export const OXYGEN_OUTER_kgPerS = 34;
-export const OXYGEN_OWN_kgPerS = 35;
-export const FED_STEEP = 36;
-/** Left by elimination on the way out, for the way back in. */
-export const UPPER = 37;
-export const SOLVED = 38;
-
-// Places in a row of what a warming of each shell changes in transport, so that a step can take transport at its end:
-// heat and water through the face for 1 K of the shell within it, and back for 1 K of the shell beyond; what leaves the
-// heap from the shell; and the rows of sets of equations, eliminated as far as the right sides allow.
-
-export const HEAT_OUT_WPerK = 140;
-export const HEAT_BACK_WPerK = 141;
-export const WATER_OUT_kgPerSK = 142;
-export const WATER_BACK_kgPerSK = 143;
-export const HEAT_LEAVING_WPerK = 144;
-export const WATER_LEAVING_kgPerSK = 145;
-export const WARM_INNER = 146;
-export const WARM_PER_PIVOT = 147;
-export const WARM_UPPER = 148;
-export const AMMONIA_PER_PIVOT = 149;
-export const AMMONIA_UPPER = 150;
-/** Drives and answers of the two: W and K; kg/s and kg. */
-export const DRIVE_W = 151;
-export const WARMING_K = 152;
-export const DRIVE_kgPerS = 153;
-export const PASSED_kg = 154;
-/** Heat that water brings or takes with it, J/kg: where the stuff is dry, what evaporates it besides. */
-export const WITH_WATER_JPerKg = 155;
-/** The same for 1 kg of water in a dry shell: vapour through the face and back, what leaves; and a third set of rows. */
-export const WET_OUT_perS = 156;
-export const WET_BACK_perS = 157;
-export const WET_LEAVING_perS = 158;
-export const WET_PER_PIVOT_s = 159;
-export const WET_UPPER = 160;
-export const WET_DRIVE_kgPerS = 161;
-export const WETTING_kg = 162;
-/** The first guess of the end of a step, in the order of what passes. */
-export const GUESS = 163;
+const { OXYGEN_kgPerKg } = heldPlaces;
+const { ASH_kg, BUILT_DRY_kg, BUILT_m3, CHAR_kg, INERT_kg, INWARD_perM, OUTWARD_perM, PLAN_share } = lastingPlaces;
+const { CHANGING, ROW } = slateSizes;
 
 /** One moment of a step: where its blocks start in a row, what its surface is like, and the flows in the order of the ledger, per second. */
 export interface Moment {
