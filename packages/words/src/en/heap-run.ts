@@ -1,7 +1,5 @@
 /** What a heap would do, from core to surface. */
 export const heapRunEn = {
-  'twin.answer': '{heats} {turn} {lost}',
-  'twin.answer.cold': '{heats} {lost}',
   'twin.heats':
     'It should heat: the chance that the core comes to {hot} is {chance}. It is hottest around day {day} ({dayLow}–{dayHigh}), at {peak}, and at {hot} or more on {hotDays, plural, one {# day} other {# days}} ({hotLow}–{hotHigh}).',
   'twin.heats.open':
@@ -9,7 +7,7 @@ export const heapRunEn = {
   'twin.heats.cold':
     'It is likely to stay cold: the chance that the core comes to {hot} is {chance}. It is warmest around day {day} ({dayLow}–{dayHigh}), at {peak}.',
   'twin.turn':
-    'Where it heats it first asks for a turn around day {day} ({low}–{high}), being too hot or no longer hot.',
+    'Where it heats it first asks for a turn around day {day} ({low}–{high}), when it comes to {turning} or falls below {hot} again.',
   'twin.turn.none': 'In most cases it asks for no turn in that time.',
   'twin.lost':
     'In {days} days it loses {dry} % of its dry matter ({dryLow}–{dryHigh}), {volume} % of its volume ({volumeLow}–{volumeHigh}) and {nitrogen} % of its nitrogen ({nitrogenLow}–{nitrogenHigh}).',

@@ -1,6 +1,6 @@
 import '@loamwright/words/later';
-import type { HeapRunAnswer, HeapRunInput, HeapShape, MixInput } from '@loamwright/science';
-import type { Speaker } from '@loamwright/words';
+import { type HeapRunReport, heapRunReport } from '@loamwright/advisor';
+import type { HeapShape, MixInput } from '@loamwright/science';
 import { type ReactNode, useMemo, useState } from 'react';
 import { useFollowed } from '../../mix/heap-run.ts';
 import { Cautions } from '../../parts/Cautions.tsx';
@@ -15,7 +15,7 @@ import { FollowedProblem } from './FollowedProblem.tsx';
 import { HeapPictures } from './HeapPictures.tsx';
 import { HereSheet } from './HereSheet.tsx';
 import { keptAir } from './kept-air.ts';
-import { answerSaid, hereSaid, whySaid } from './said.ts';
+import { hereSaid } from './said.ts';
 
 interface Properties {
   readonly question: string;
@@ -34,6 +34,7 @@ export function WouldPage({ question, act, mix, shape, stands }: Properties): Re
   const input = useMemo(() => wouldInput(mix, shape, here), [mix, shape, here]);
   const { found, isCurrent } = useFollowed(input);
   const answer = found?.is === 'followed' ? found.answer : null;
+  const report = useMemo(() => (answer === null ? null : heapRunReport(answer)), [answer]);
   const place = touchedPlaces.find((one) => sheet === `figure:${one}`);
   return (
     <Page question={question} act={act}>
@@ -48,7 +49,7 @@ export function WouldPage({ question, act, mix, shape, stands }: Properties): Re
         {isCurrent && <FollowedProblem found={found} />}
       </div>
       <div className="stack">
-        {answer !== null && <Answer answer={answer} />}
+        {report !== null && <Answer report={report} />}
         <p className="told">
           <Sentence saying={hereSaid(speaker, here)} touchable={isHere} onTouch={() => openSheet('here')} />
         </p>
@@ -58,7 +59,9 @@ export function WouldPage({ question, act, mix, shape, stands }: Properties): Re
           {speaker.say('wouldPage.here.change')}
         </button>
       </p>
-      {answer !== null && <Reasons input={input} answer={answer} isCurrent={isCurrent} />}
+      {answer !== null && <HeapPictures input={input} answer={answer} />}
+      {answer !== null && isCurrent && <Changes input={input} answer={answer} />}
+      {report !== null && <Why report={report} />}
       {sheet === 'here' && (
         <HereSheet
           here={here}
@@ -76,54 +79,32 @@ export function WouldPage({ question, act, mix, shape, stands }: Properties): Re
 const isHere = ({ place }: Touchable): boolean => place === 'air' || place === 'walls' || place === 'cover';
 const isFigure = ({ place }: Touchable): boolean => touchedPlaces.some((one) => one === place);
 
-function Answer({ answer }: { readonly answer: HeapRunAnswer }): ReactNode {
-  const speaker = useSpeaker();
-  const [first, ...more] = answerSaid(speaker, answer);
-  const open = ({ place }: Touchable): void => openSheet(`figure:${place}`);
+function Answer({ report: { heats, turn, lost } }: { readonly report: HeapRunReport }): ReactNode {
   return (
     <>
-      {first !== undefined && (
-        <p className="answer">
-          <Sentence saying={first} touchable={isFigure} onTouch={open} />
-        </p>
-      )}
-      {more.map((saying) => (
-        <p key={saying.key} className="told">
-          <Sentence saying={saying} touchable={isFigure} onTouch={open} />
-        </p>
-      ))}
+      <p className="answer">
+        <Sentence saying={heats} touchable={isFigure} onTouch={({ place }) => openSheet(`figure:${place}`)} />
+      </p>
+      <p className="told">
+        {turn !== undefined && <Sentence saying={turn} />} <Sentence saying={lost} />
+      </p>
     </>
   );
 }
 
-interface ReasonsProperties {
-  readonly input: HeapRunInput;
-  readonly answer: HeapRunAnswer;
-  /** Whether the answer is that of the question: only then a change can be told beside it. */
-  readonly isCurrent: boolean;
-}
-
-function Reasons({ input, answer, isCurrent }: ReasonsProperties): ReactNode {
+function Why({ report: { reasons, notes, cautions } }: { readonly report: HeapRunReport }): ReactNode {
   const speaker = useSpeaker();
   return (
     <>
-      <HeapPictures input={input} answer={answer} />
-      {isCurrent && <Changes input={input} answer={answer} />}
       <section className="section">
         <h2>{speaker.say('wouldPage.why')}</h2>
         <ul className="lines">
-          {[...notesSaid(speaker, answer), ...whySaid(speaker, answer).map((said) => speaker.tell(said))].map(
-            (line) => (
-              <li key={line}>{line}</li>
-            ),
-          )}
+          {[...reasons, ...notes].map((saying) => (
+            <li key={saying.key}>{speaker.tell(saying)}</li>
+          ))}
         </ul>
       </section>
-      <Cautions ids={answer.cautions} />
+      <Cautions ids={cautions} />
     </>
   );
-}
-
-function notesSaid(speaker: Speaker, { notes }: HeapRunAnswer): readonly string[] {
-  return notes.map((id) => speaker.say(`wouldPage.note.${id}`));
 }
