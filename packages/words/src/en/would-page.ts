@@ -1,7 +1,7 @@
 /** What a heap would do, from core to surface, as the page tells it. */
 export const wouldPageEn = {
   'wouldPage.question': 'What would this heap do here?',
-  'wouldPage.question.heap': '{heap}: what would it do, as it was built?',
+  'wouldPage.question.heap': '{heap}: what would it do, as it was built and tended?',
   'wouldPage.following': 'Following {of} heaps that this may turn out to be, day by day for {days} days …',
   'wouldPage.anew': 'Following them anew; below is what was found before …',
   'wouldPage.failed': 'The part that follows heaps could not be loaded. What you said is kept; open this page again.',
@@ -10,12 +10,21 @@ export const wouldPageEn = {
   'wouldPage.bins': 'Back to what is here',
   'wouldPage.noMix': 'There is no mix yet to follow. Say what is here, and work one out.',
   'wouldPage.noLayers':
-    'What was laid in it is not written down, or holds something that no table knows, so it can’t be followed.',
+    'What was laid in it is not written down, or no table knows any of it, so it can’t be followed.',
+  'wouldPage.tooOld': 'It is more than {days} days old, and no heap is followed so long.',
 
   'wouldPage.here': 'That is with air of {air}, {walls} around it and {cover} on it.',
+  'wouldPage.here.read': 'That is with the air as {air}, {walls} around it and {cover} on it.',
+  'wouldPage.here.beside': 'read beside it',
+  'wouldPage.done': 'Then it goes as it was written down: {acts}.',
+  'wouldPage.done.turn': '{count, plural, one {turned once} other {turned # times}}',
+  'wouldPage.done.water': '{count, plural, one {watered once} other {watered # times}}',
+  'wouldPage.done.add': '{count, plural, one {added to once} other {added to # times}}',
+  'wouldPage.done.stand': '{count, plural, one {cover or place changed once} other {cover or place changed # times}}',
   'wouldPage.here.change': 'Say what it is like here',
   'wouldPage.here.title': 'What is it like here?',
   'wouldPage.here.week': 'The air, by day and night',
+  'wouldPage.here.week.as-read': 'as it was read beside it',
   'wouldPage.here.week.cool': 'a cool week, {air}',
   'wouldPage.here.week.mild': 'a mild week, {air}',
   'wouldPage.here.week.warm': 'a warm week, {air}',
@@ -44,7 +53,7 @@ export const wouldPageEn = {
   'wouldPage.onDay':
     'Day {day}: {core} in the core, {middle} half way out, {outside} at the outside; about {oxygen} % oxygen in the air of the core.',
   'wouldPage.drawn':
-    'Cut through is the heap whose heat is the middle one of {of}: the thin line among the days. The broken outline is how high it was built.',
+    'Cut through is the heap whose heat is the middle one of {of}: the thin line among the days. The broken outline is how high it stood at its fullest.',
   'wouldPage.section':
     'The heap cut through on day {day}: {core} in the core, {middle} half way out, {outside} at the outside',
   'wouldPage.course':
@@ -74,7 +83,4 @@ export const wouldPageEn = {
 
   'wouldPage.why': 'Why',
   'wouldPage.sheet.peak': 'Hottest of the core',
-  'wouldPage.sheet.heats': 'How many of them get hot',
-  'wouldPage.sheet.heatsWhy':
-    'Amounts, materials and the ways of a heap are uncertain. So {of} heaps that it may turn out to be were followed, each with figures of its own, and {met} of them came to {hot} in the core.',
 } as const;

@@ -1,48 +1,50 @@
 import '@loamwright/words/later';
 import { type HeapRunReport, heapRunReport } from '@loamwright/advisor';
-import type { HeapShape, MixInput } from '@loamwright/science';
+import { USUAL_MEMBERS } from '@loamwright/science';
+import type { Saying } from '@loamwright/words';
 import { type ReactNode, useMemo, useState } from 'react';
 import { useFollowed } from '../../mix/heap-run.ts';
 import { Cautions } from '../../parts/Cautions.tsx';
+import { QuantitySheet } from '../../parts/QuantitySheet.tsx';
 import { Sentence, type Touchable } from '../../parts/Sentence.tsx';
 import { type Act, Page } from '../../shell/Page.tsx';
 import { openSheet, useRoute } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
-import { DAYS, HEAPS, type Here, wouldInput } from './asked.ts';
+import { type Here, type Placed, wouldInput } from './asked.ts';
 import { Changes } from './Changes.tsx';
-import { FigureSheet, touchedPlaces } from './FigureSheet.tsx';
 import { FollowedProblem } from './FollowedProblem.tsx';
 import { HeapPictures } from './HeapPictures.tsx';
 import { HereSheet } from './HereSheet.tsx';
 import { keptAir } from './kept-air.ts';
-import { hereSaid } from './said.ts';
+import { doneSaid, hereSaid, temperature } from './said.ts';
 
 interface Properties {
   readonly question: string;
   readonly act: Act;
-  readonly mix: MixInput;
-  readonly shape: HeapShape | undefined;
-  /** What stands around it and lies on it, as far as that is known. */
+  readonly placed: Placed;
+  /** What stands around it and lies on it when it is built, as far as that is known. */
   readonly stands: Pick<Here, 'walls' | 'cover'>;
+  /** What is to be said of how the heap was understood. */
+  readonly notes?: readonly Saying[] | undefined;
 }
 
 /** What a mix would do in its place: how hot, when, what is lost, why, and what would change it. */
-export function WouldPage({ question, act, mix, shape, stands }: Properties): ReactNode {
+export function WouldPage({ question, act, placed, stands, notes = [] }: Properties): ReactNode {
   const speaker = useSpeaker();
   const { sheet } = useRoute();
-  const [here, setHere] = useState<Here>(() => ({ ...stands, air_degC: keptAir.get() }));
-  const input = useMemo(() => wouldInput(mix, shape, here), [mix, shape, here]);
+  const isAirRead = placed.air.length > 0;
+  const [here, setHere] = useState<Here>(() => ({ ...stands, air_degC: isAirRead ? 'as-read' : keptAir.get() }));
+  const input = useMemo(() => wouldInput(placed, here), [placed, here]);
   const { found, isCurrent } = useFollowed(input);
   const answer = found?.is === 'followed' ? found.answer : null;
   const report = useMemo(() => (answer === null ? null : heapRunReport(answer)), [answer]);
-  const place = touchedPlaces.find((one) => sheet === `figure:${one}`);
   return (
     <Page question={question} act={act}>
       <div role="status">
         {!isCurrent && (
           <p className={answer === null ? 'answer' : 'small quiet'}>
             {answer === null
-              ? speaker.say('wouldPage.following', { of: HEAPS, days: DAYS })
+              ? speaker.say('wouldPage.following', { of: USUAL_MEMBERS, days: placed.days })
               : speaker.say('wouldPage.anew')}
           </p>
         )}
@@ -52,6 +54,7 @@ export function WouldPage({ question, act, mix, shape, stands }: Properties): Re
         {report !== null && <Answer report={report} />}
         <p className="told">
           <Sentence saying={hereSaid(speaker, here)} touchable={isHere} onTouch={() => openSheet('here')} />
+          {placed.acts.length > 0 && ` ${doneSaid(speaker, placed.acts)}`}
         </p>
       </div>
       <p className="words-row">
@@ -61,29 +64,33 @@ export function WouldPage({ question, act, mix, shape, stands }: Properties): Re
       </p>
       {answer !== null && <HeapPictures input={input} answer={answer} />}
       {answer !== null && isCurrent && <Changes input={input} answer={answer} />}
-      {report !== null && <Why report={report} />}
+      {report !== null && <Why report={report} notes={notes} />}
       {sheet === 'here' && (
         <HereSheet
           here={here}
+          isAirRead={isAirRead}
           onHere={(next) => {
-            keptAir.set(next.air_degC);
+            if (next.air_degC !== 'as-read') keptAir.set(next.air_degC);
             setHere(next);
           }}
         />
       )}
-      {place !== undefined && answer !== null && <FigureSheet place={place} answer={answer} />}
+      {sheet === PEAK_SHEET && answer !== null && (
+        <QuantitySheet title={speaker.say('wouldPage.sheet.peak')} figure={temperature(speaker, answer.peak_degC)} />
+      )}
     </Page>
   );
 }
 
 const isHere = ({ place }: Touchable): boolean => place === 'air' || place === 'walls' || place === 'cover';
-const isFigure = ({ place }: Touchable): boolean => touchedPlaces.some((one) => one === place);
+const isPeak = ({ place }: Touchable): boolean => place === 'peak';
+const PEAK_SHEET = 'figure:peak';
 
 function Answer({ report: { heats, turn, lost } }: { readonly report: HeapRunReport }): ReactNode {
   return (
     <>
       <p className="answer">
-        <Sentence saying={heats} touchable={isFigure} onTouch={({ place }) => openSheet(`figure:${place}`)} />
+        <Sentence saying={heats} touchable={isPeak} onTouch={() => openSheet(PEAK_SHEET)} />
       </p>
       <p className="told">
         {turn !== undefined && <Sentence saying={turn} />} <Sentence saying={lost} />
@@ -92,19 +99,24 @@ function Answer({ report: { heats, turn, lost } }: { readonly report: HeapRunRep
   );
 }
 
-function Why({ report: { reasons, notes, cautions } }: { readonly report: HeapRunReport }): ReactNode {
+interface WhyProperties {
+  readonly report: HeapRunReport;
+  readonly notes: readonly Saying[];
+}
+
+function Why({ report, notes }: WhyProperties): ReactNode {
   const speaker = useSpeaker();
   return (
     <>
       <section className="section">
         <h2>{speaker.say('wouldPage.why')}</h2>
         <ul className="lines">
-          {[...reasons, ...notes].map((saying) => (
+          {[...report.reasons, ...notes, ...report.notes].map((saying) => (
             <li key={saying.key}>{speaker.tell(saying)}</li>
           ))}
         </ul>
       </section>
-      <Cautions ids={cautions} />
+      <Cautions ids={report.cautions} />
     </>
   );
 }

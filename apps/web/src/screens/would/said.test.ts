@@ -2,20 +2,14 @@ import '@loamwright/words/later';
 import { createDraws, type HeapRunAnswer, heapRun } from '@loamwright/science';
 import { createSpeaker } from '@loamwright/words';
 import { describe, expect, it } from 'vitest';
-import { shapeIn, wouldInput } from './asked.ts';
-import { changeSaid, differenceSaid, momentOf, temperature } from './said.ts';
+import { changeSaid, differenceSaid, doneSaid, hereSaid, momentOf, temperature } from './said.ts';
 
 const metric = createSpeaker({ locale: 'en', system: 'metric' });
 const us = createSpeaker({ locale: 'en', system: 'us' });
 
 /** The example of the calculation, shorter and of fewer heaps. */
 function followed(): HeapRunAnswer {
-  const input = wouldInput(heapRun.example, shapeIn({ width_m: 1.2, depth_m: 1.2, height_m: 1, wall: 'pallets' }), {
-    air_degC: 12,
-    walls: 'pallet',
-    cover: 'open',
-  });
-  const outcome = heapRun.run({ ...input, members: 8, days: 12 }, { draws: createDraws(64) });
+  const outcome = heapRun.run({ ...heapRun.example, members: 8, days: 12 }, { draws: createDraws(64) });
   if (!outcome.ok) throw new RangeError('the example can be followed');
   return outcome.value;
 }
@@ -31,6 +25,23 @@ describe('a temperature of a model', () => {
     };
     expect(told(metric)).toBe('61 °C, 50–68 °C');
     expect(told(us)).toBe('142 °F, 121–155 °F');
+  });
+});
+
+describe('where a heap stands', () => {
+  it('is told with its air, said or read', () => {
+    const here = { air_degC: 12, walls: 'pallet', cover: 'open' } as const;
+    expect(us.tell(hereSaid(us, here))).toBe('That is with air of 54 °F, pallets around it and nothing on it.');
+    expect(us.tell(hereSaid(us, { ...here, air_degC: 'as-read' }))).toBe(
+      'That is with the air as read beside it, pallets around it and nothing on it.',
+    );
+  });
+
+  it('is told with what is done to it on the way, by kind', () => {
+    const turn = { at_day: 6, act: 'turn' } as const;
+    expect(doneSaid(metric, [turn, { at_day: 9, act: 'stand', cover: 'straw' }, { ...turn, at_day: 12 }])).toBe(
+      'Then it goes as it was written down: turned 2 times and cover or place changed once.',
+    );
   });
 });
 

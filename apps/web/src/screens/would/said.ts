@@ -1,5 +1,5 @@
 import '@loamwright/words/later';
-import type { Course, Estimate, HeapRunAnswer } from '@loamwright/science';
+import type { Course, Estimate, HeapRunAnswer, ToldAct } from '@loamwright/science';
 import { convert, unitFor } from '@loamwright/units';
 import type { Figure, Saying, Speaker } from '@loamwright/words';
 import type { Change, Here } from './asked.ts';
@@ -32,14 +32,26 @@ export function whole(day: number): string {
 
 /** Where and in what air that is. */
 export function hereSaid(speaker: Speaker, { air_degC, walls, cover }: Here): Saying {
+  const isRead = air_degC === 'as-read';
   return {
-    key: 'wouldPage.here',
+    key: isRead ? 'wouldPage.here.read' : 'wouldPage.here',
     places: {
-      air: temperature(speaker, air_degC),
+      air: isRead ? speaker.say('wouldPage.here.beside') : temperature(speaker, air_degC),
       walls: speaker.say(`wouldPage.walls.${walls}`),
       cover: speaker.say(`wouldPage.cover.${cover}`),
     },
   };
+}
+
+const done = ['turn', 'water', 'add', 'stand'] as const satisfies readonly ToldAct['act'][];
+
+/** What is done to it on the way, by kind and how often. */
+export function doneSaid(speaker: Speaker, acts: readonly ToldAct[]): string {
+  const counts = done.map((kind) => ({ kind, count: acts.filter(({ act }) => act === kind).length }));
+  const told = counts.filter(({ count }) => count > 0);
+  return speaker.say('wouldPage.done', {
+    acts: speaker.list(told.map(({ kind, count }) => speaker.say(`wouldPage.done.${kind}`, { count }))),
+  });
 }
 
 /** How the heap with one thing otherwise differs from the heap as it stands. */
