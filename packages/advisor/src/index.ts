@@ -4,7 +4,7 @@ export { type BalanceOfYear, balanceOfYear, droppingsReport } from './balance-of
 export { type BalanceReport, balanceReport, type JudgedWords } from './balance-report.ts';
 export { type BedBudgetReport, bedBudgetReport, type ReleaseOf, releasesOf } from './bed-budget-report.ts';
 export { type BedFillReport, bedFillReport } from './bed-fill-report.ts';
-export { type BedRecords, bedRecords, compostOf, seasonOf } from './bed-records.ts';
+export { type BedRecords, bedRecords, recordNotes, seasonOf } from './bed-records.ts';
 export {
   type BedLine,
   type BedMoment,
@@ -89,6 +89,7 @@ export { type MixReport, mixReport, type OtherWords, type PermitWords, type Used
 export { materialName } from './names.ts';
 export { type NeedsReport, needsReport } from './needs-report.ts';
 export { type HeapLine, type HeapsOverview, heapsOverview } from './overview.ts';
+export { compostOf } from './own-compost.ts';
 export {
   type Check,
   type CheckRead,
