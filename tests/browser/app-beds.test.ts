@@ -167,6 +167,13 @@ describe('the beds', () => {
     await page.getByRole('link', { name: 'Spread it' }).click();
     await page.getByText('Barrows left').waitFor();
     expect(await page.getByRole('textbox', { name: 'Barrows left in the heap' }).inputValue()).toBe('1');
+    await page.getByRole('radio', { name: 'evenly, by area' }).check({ force: true });
+    await act(page, 'Write it down as spread');
+    // A heap that is gone tells what it came to, and asks for nothing more.
+    await page.getByRole('link', { name: 'How much is there?' }).click();
+    await page.getByText('Nothing of it is left.').waitFor();
+    expect(await page.getByRole('link', { name: 'Call it ready' }).count()).toBe(0);
+    await act(page, 'To the heap');
     await page.getByRole('link', { name: 'Beds' }).click();
     await page.getByRole('link', { name: /Kale/u }).click();
     await page.getByText('3 barrows of Spring heap spread on Kale.').waitFor();

@@ -94,6 +94,11 @@ describe('a heap that is nearly done', () => {
     await page.getByText('No rule of your town, landlord or market is written down.').waitFor();
     await page.getByRole('link', { name: 'Write down the rules of the place' }).click();
     await asks(page, 'What does the rule say?');
+    await page.getByLabel('What it is about').selectOption('lot-share');
+    await page.getByText(', without a figure.').waitFor();
+    await page.getByLabel('At most, % of the lot').fill('150');
+    await page.getByText('No rule can mean such a figure').waitFor();
+    expect(await page.getByText('without a figure').count()).toBe(0);
     await page.getByLabel('What it is about').selectOption({ label: 'the distance to the line of the lot' });
     await page.getByLabel('At least').fill('some');
     await act(page, 'Keep the rule');

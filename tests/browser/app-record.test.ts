@@ -26,7 +26,7 @@ describe('the record of a heap', () => {
       'It is no certificate',
       'of goat bedding',
       'read 61 °C',
-      'as typed: 61 °C',
+      'as given: 61 °C',
       'Written by ',
       'number 2, entry',
       'counts as raw manure',

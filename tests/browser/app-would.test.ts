@@ -12,9 +12,9 @@ async function followed(page: Page): Promise<string> {
   return answer(page);
 }
 
-/** So many of how many heaps get hot. */
+/** So many of how many heaps get hot, as a chance or as a count. */
 function heaps(said: string): { readonly met: number; readonly of: number } {
-  const [, met, of] = /(\d+) of (\d+) heaps/u.exec(said) ?? [];
+  const [, met, of] = /(\d+) of (\d+) (?:draws|heaps)/u.exec(said) ?? [];
   return { met: Number(met), of: Number(of) };
 }
 
@@ -33,7 +33,10 @@ describe('what a heap would do', () => {
     await asks(page, 'What would this heap do here?');
     await page.getByText(/^Following 64 heaps that this may turn out to be/u).waitFor();
     const mild = await followed(page);
-    expect(mild).toMatch(/in the core \(\d+–\d+ °C\)/u);
+    expect(mild).toMatch(/around day \d+ \(\d+–\d+\), at \d+–\d+ °C/u);
+    const lost = await page.locator('.told', { hasText: 'In 60 days it loses' }).textContent();
+    expect(lost).toMatch(/\d\s% of its dry matter \(\d+–\d+\), .+ of its nitrogen \(\d+–\d+\)\.$/u);
+    await page.getByText(/^Told from 64 heaps that this mix may turn out to be\./u).waitFor();
     expect(heaps(mild).of).toBe(64);
     await page.getByText('That is with air of 12 °C, pallets around it and nothing on it.').waitFor();
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
@@ -62,10 +65,10 @@ describe('what a heap would do', () => {
     expect(await difference.textContent()).toContain(told);
 
     // What lies behind a quantity.
-    await page.getByRole('button', { name: /^\d+ of 64 heaps$/u }).click();
+    await page.getByRole('button', { name: /^\d+–\d+\s°C$/u }).click();
     await page
-      .getByRole('dialog', { name: 'How many of them get hot' })
-      .getByText(/followed, each with figures of its own/u)
+      .getByRole('dialog', { name: 'Hottest of the core' })
+      .getByText(/^Likely \d+\s°C\. One time in ten it is below/u)
       .waitFor();
     await page.keyboard.press('Escape');
 
@@ -106,9 +109,17 @@ describe('what a heap would do', () => {
     await page.getByRole('link', { name: 'Heaps' }).click();
     await page.locator('.heap-lines a').first().click();
     await page.getByRole('link', { name: 'What this heap would do here' }).click();
-    await page.getByRole('heading', { level: 1, name: /: what would it do, as it was built\?$/u }).waitFor();
-    expect(await followed(page)).toMatch(/\d+ °F in the core \(\d+–\d+ °F\)/u);
+    await page.getByRole('heading', { level: 1, name: /: what would it do, as it was built and tended\?$/u }).waitFor();
+    expect(await followed(page)).toMatch(/around day \d+ \(\d+–\d+\), at \d+–\d+ °F/u);
+    await page
+      .getByText(/^That is with the air as read beside it, .+ Then it goes as it was written down: /u)
+      .waitFor();
     await screenshot(page, 'would-heap');
+    await page.getByRole('button', { name: 'read beside it' }).click();
+    await page.getByRole('radio', { name: /^a mild week, / }).check({ force: true });
+    await page.getByRole('button', { name: 'So it is here' }).click();
+    await page.getByText(/^That is with air of 54\s°F, /u).waitFor();
+    await followed(page);
     await act(page, 'Back to the heap');
     await page.getByRole('heading', { level: 1, name: /: how is it\?$/u }).waitFor();
     expect(errors).toEqual([]);

@@ -1,4 +1,4 @@
-import type { TempAtDay } from '@loamwright/advisor';
+import { airAsRead, type TempAtDay } from '@loamwright/advisor';
 import { bad, good, type Outcome, type Problem, type ToldWeather } from '@loamwright/science';
 import { readQuantity, type UnitSystem } from '@loamwright/units';
 import type { Saying } from '@loamwright/words';
@@ -103,21 +103,11 @@ function unsaid({ air = [], days }: WeatherAsked, beside: Beside): WeatherRead {
       notes: [{ key: 'cli.heapRun.airGuessed', places: { air: taken } }],
     };
   }
-  const values = Array.from({ length: 1 + Math.ceil(days) }, (_, day) => ({ temp_degC: airOn(air, day), ...beside }));
+  const values = airAsRead(air, days).map((temp_degC) => ({ temp_degC, ...beside }));
   return {
     weather: { readings: { every_h: HOURS_A_DAY, values } },
     notes: [{ key: 'cli.heapRun.airRead', places: { count: air.length } }],
   };
-}
-
-/** The air on a day, from the readings before and after it; before the first and after the last, those. */
-function airOn(air: readonly TempAtDay[], day: number): number {
-  const sorted = [...air].sort((a, b) => a.at_day - b.at_day);
-  const before = sorted.findLast(({ at_day }) => at_day <= day);
-  const after = sorted.find(({ at_day }) => at_day > day);
-  if (before === undefined || after === undefined) return (before ?? after)?.temp_degC ?? USUAL_AIR_degC;
-  const share = (day - before.at_day) / (after.at_day - before.at_day);
-  return before.temp_degC + share * (after.temp_degC - before.temp_degC);
 }
 
 function builtAt(typed: string | undefined, begun: string | undefined, { now, zone }: Session): Outcome<Built> {

@@ -1,4 +1,4 @@
-import { isEstimate, likely, type Quantity } from '@loamwright/science';
+import { budgetParameters, isEstimate, likely, type Quantity } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
 import { area, say } from './saying.ts';
 
@@ -21,10 +21,8 @@ export interface Ground {
   readonly said: readonly Saying[];
 }
 
-/** Areas that were paced out may pass the bed's by this share without a word. */
-const PACED_SHARE = 0.02;
-/** What is left of a bed below this share is the rounding of the others' areas, no ground. */
-const LEAST_SHARE = 0.01;
+const overSown_share = budgetParameters.overSown_share.value;
+const leastGround_share = budgetParameters.leastGround_share.value;
 
 /**
  * The ground that each crop of a bed stands on, m². A crop whose area is written down has that; the others share evenly what those leave
@@ -35,7 +33,7 @@ export function groundOf(crops: readonly Standing[], bed_m2: Quantity): Ground {
   const shares = crops.map((crop) => (crop.area_m2 === undefined ? shareOf(crop, crops, whole_m2) : 1));
   const areas_m2 = crops.map(({ area_m2 }, i) => {
     const share = shares[i] ?? 1;
-    return area_m2 ?? (share < LEAST_SHARE ? undefined : times(bed_m2, share));
+    return area_m2 ?? (share < leastGround_share ? undefined : times(bed_m2, share));
   });
   const parts = crops.flatMap(({ name, area_m2 }, i) => {
     const own = areas_m2[i];
@@ -46,7 +44,7 @@ export function groundOf(crops: readonly Standing[], bed_m2: Quantity): Ground {
   return {
     areas_m2,
     said: [
-      ...(filled_m2 > whole_m2 * (1 + PACED_SHARE)
+      ...(filled_m2 > whole_m2 * (1 + overSown_share)
         ? [say('beds.ground.over', { sown: area(filled_m2), area: area(bed_m2) })]
         : []),
       ...(parts.length === 0

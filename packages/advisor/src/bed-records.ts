@@ -1,4 +1,4 @@
-import { type Bed, type Heap, type Holding, localDate, type SoilTested, type Spreading } from '@loamwright/daybook';
+import { type Bed, type Holding, localDate, type SoilTested, type Spreading } from '@loamwright/daybook';
 import {
   allCrops,
   type BedBudgetInput,
@@ -16,8 +16,9 @@ import type { Saying, Speaker } from '@loamwright/words';
 import { groundOf } from './bed-ground.ts';
 import { cropNamed } from './crop-names.ts';
 import { heapName, materialName } from './names.ts';
-import { ownCompost } from './own-compost.ts';
+import { heapStuff } from './own-compost.ts';
 import { stuffed } from './own-stuff.ts';
+import { say } from './saying.ts';
 
 /** From September on, what goes on a bed serves the crops of the next year. */
 const FIRST_MONTH_OF_NEXT = 9;
@@ -37,6 +38,8 @@ export interface BedRecords {
   readonly soilTest: SoilTest;
   /** Spread, but nobody said how much. */
   readonly leftOut: readonly Saying[];
+  /** Heaps that count as the tables have such stuff, because not all that went in is known. */
+  readonly byTables: readonly Saying[];
   /** Sown this season, but not in the tables. */
   readonly unknown: readonly string[];
   /** How its ground is shared among the crops that name no part of it, and where they fill more than there is. */
@@ -86,12 +89,28 @@ export function bedRecords(
     soilTest: testOf(bed),
     ground: ground.said,
     leftOut: read.flatMap(({ one, put }) => (put === undefined ? [spreadName(one, holding)] : [])),
+    byTables: [
+      ...new Set(
+        read.flatMap(({ one, put }) => {
+          const { of } = one.told.body;
+          return of.type === 'heap' && put !== undefined && put.described === undefined ? [of.id] : [];
+        }),
+      ),
+    ].map((id) => heapName(holding, id)),
   };
 }
 
-/** A heap counts as ripe compost once it was called ready. */
-export function compostOf({ acts }: Heap): 'finished-compost' | 'unfinished-compost' {
-  return acts.some(({ kind }) => kind === 'finished') ? 'finished-compost' : 'unfinished-compost';
+/** What of a bed's records could not be counted, or not by its own figures. */
+export function recordNotes({
+  leftOut,
+  byTables,
+  unknown,
+}: Pick<BedRecords, 'leftOut' | 'byTables' | 'unknown'>): readonly Saying[] {
+  return [
+    ...(leftOut.length === 0 ? [] : [say('budget.left-out', { stuff: leftOut })]),
+    ...(byTables.length === 0 ? [] : [say('budget.by-tables', { heaps: byTables })]),
+    ...(unknown.length === 0 ? [] : [say('budget.unknown-crops', { crops: unknown.join(', ') })]),
+  ];
 }
 
 const perennials: readonly string[] = ['perennial-vegetable', 'small-fruit', 'tree-fruit'];
@@ -123,10 +142,8 @@ function putOf(spreading: Spreading, seasonsAgo: number, holding: Holding): PutO
     return { ...stuffed(of.id, [], holding), amount: { mass_kg: of.mass_kg }, ...laid };
   }
   const heap = holding.heaps.get(of.id);
-  const material = heap === undefined ? 'unfinished-compost' : compostOf(heap);
-  // Of ripe compost what it was made of is known better than the tables'; unripe stuff lies somewhere on the way.
-  const described = material === 'finished-compost' ? ownCompost(spreading, holding) : undefined;
-  const compost = { material, ...laid, ...(described !== undefined && { described }) };
+  const stuff = heap === undefined ? { material: 'unfinished-compost' } : heapStuff(heap, spreading.layers, holding);
+  const compost = { ...stuff, ...laid };
   if (mass_kg !== undefined) return { ...compost, amount: { mass_kg } };
   return volume_m3 === undefined ? undefined : { ...compost, amount: { volume_m3 } };
 }

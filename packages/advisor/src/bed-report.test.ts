@@ -247,14 +247,50 @@ describe('compost of a heap on a bed', () => {
     expect(likely(described.moisture_pctWet ?? 0) / found.value.moisture_pctWet.p50).toBeCloseTo(1, 1);
   });
 
-  it('unripe keeps the tables’ figures', () => {
+  it('unripe weighs as the heap’s own page has it, and holds what the tables have', () => {
     const writer = garden();
     const part = { type: 'heap', id: 'heap', share: 1 } as const;
     writer.write('spread', 'kale', { of: part, volume_m3: 0.1, workedIn: true }, { happened: day(70) });
     const holding = fold(writer.entries, {});
     const { put } = bedRecords(bedIn(holding, 'kale'), holding, { season: 2026, zone: 'UTC', speaker });
+    const input = heapYieldInput(heapIn(fold(garden().entries, {})), fold(garden().entries, {}), day(60));
+    const found = input === undefined ? undefined : yieldEstimate.run(input, moment.needs);
+    if (found?.ok !== true) throw new RangeError('reckoned');
+    const described = put[0]?.described;
     expect(put[0]?.material).toBe('unfinished-compost');
+    expect(Object.keys(described ?? {}).toSorted()).toEqual(['densityLoose_kgPerM3AsIs', 'moisture_pctWet']);
+    const density_kgPerM3 = found.value.wet_kg.p50 / found.value.volume_m3.p50;
+    expect(likely(described?.densityLoose_kgPerM3AsIs ?? 0) / density_kgPerM3).toBeCloseTo(1, 1);
+    expect(likely(described?.moisture_pctWet ?? 0) / found.value.moisture_pctWet.p50).toBeCloseTo(1, 1);
+  });
+
+  it('is what went in of each material, in however many feeds it came', () => {
+    const writer = garden();
+    for (let i = 0; i < 60; i++) {
+      const layers = [{ material: 'straw', mass_kg: 0.1 }];
+      writer.write('heap-fed', 'heap', { layers }, { happened: day(3 + i / 10) });
+    }
+    const part = { type: 'heap', id: 'heap', share: 1 } as const;
+    writer.write('spread', 'kale', { of: part, volume_m3: 0.1, workedIn: true }, { happened: day(70) });
+    const holding = fold(writer.entries, {});
+    const { put, byTables } = bedRecords(bedIn(holding, 'kale'), holding, { season: 2026, zone: 'UTC', speaker });
+    expect(put[0]?.described?.moisture_pctWet).toBeDefined();
+    expect(byTables).toEqual([]);
+  });
+
+  it('is the tables’ where not all that went in is known, and the bed says so', () => {
+    const writer = garden();
+    const layers = [{ material: 'moon-dust', mass_kg: 20 }];
+    writer.write('heap-fed', 'heap', { layers }, { happened: day(3) });
+    const part = { type: 'heap', id: 'heap', share: 1 } as const;
+    writer.write('spread', 'kale', { of: part, volume_m3: 0.1, workedIn: true }, { happened: day(70) });
+    const holding = fold(writer.entries, {});
+    const bed = bedIn(holding, 'kale');
+    const { put } = bedRecords(bed, holding, { season: 2026, zone: 'UTC', speaker });
     expect(put[0]?.described).toBeUndefined();
+    expect(bedReport(bed, holding, moment).notes.map(speaker.tell)).toContain(
+      'Counted as the tables have such compost, because not all is known of what went into it: Heap.',
+    );
   });
 });
 

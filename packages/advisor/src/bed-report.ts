@@ -2,7 +2,7 @@ import type { Bed, Holding } from '@loamwright/daybook';
 import { type BedBudget, type BedBudgetInput, bedBudget, likely, type Needs, type SoilTest } from '@loamwright/science';
 import type { Saying, Speaker } from '@loamwright/words';
 import { type BedBudgetReport, bedBudgetReport, releasesOf } from './bed-budget-report.ts';
-import { bedRecords, seasonOf } from './bed-records.ts';
+import { bedRecords, recordNotes, seasonOf } from './bed-records.ts';
 import { entrySaying } from './entry-saying.ts';
 import { area, say, sayOf, smallMass } from './saying.ts';
 
@@ -129,7 +129,8 @@ function whatGrows(bed: Bed, holding: Holding, moment: BedMoment): Saying {
 /** One bed: what it wants this season, why, and what was done there. */
 export function bedReport(bed: Bed, holding: Holding, moment: BedMoment): BedReport {
   const reckoned = bedReckoned(bed, holding, moment);
-  const { leftOut, unknown, ground } = recordsAt(bed, holding, moment);
+  const records = recordsAt(bed, holding, moment);
+  const { unknown, ground } = records;
   const releases = reckoned === undefined ? undefined : releasesOf(reckoned.input, moment.needs);
   const budget =
     reckoned === undefined || releases?.ok !== true
@@ -148,10 +149,7 @@ export function bedReport(bed: Bed, holding: Holding, moment: BedMoment): BedRep
       (unknown.length > 0 ? say('beds.answer.unknown') : say('beds.answer.nothing', { season: seasonTold(moment) })),
     ground,
     ...(budget !== undefined && { budget }),
-    notes: [
-      ...(leftOut.length === 0 ? [] : [say('budget.left-out', { stuff: leftOut })]),
-      ...(unknown.length === 0 ? [] : [say('budget.unknown-crops', { crops: unknown.join(', ') })]),
-    ],
+    notes: recordNotes(records),
     done: acts.map((told) => ({
       entry: told.entry.id,
       instant: told.entry.happened,

@@ -3,15 +3,14 @@ import {
   type Amount,
   allCrops,
   type BuildUpInput,
-  isEstimate,
   likely,
-  type Quantity,
   type SoilCarbonInput,
   type Yearly,
   type YearlyCrop,
 } from '@loamwright/science';
 import type { Place, Saying, Speaker } from '@loamwright/words';
-import { type BedRecords, bedRecords } from './bed-records.ts';
+import { type BedRecords, bedRecords, recordNotes } from './bed-records.ts';
+import { added } from './bin-layers.ts';
 import { scaled } from './laid.ts';
 import { measured } from './measured.ts';
 import { materialName, someOf } from './names.ts';
@@ -37,6 +36,7 @@ export interface YearsRecords {
   /** Season whose crops were taken. */
   readonly cropsOf: number | undefined;
   readonly leftOut: BedRecords['leftOut'];
+  readonly byTables: BedRecords['byTables'];
   readonly unknown: BedRecords['unknown'];
 }
 
@@ -75,6 +75,7 @@ export function yearsRecords(bed: Bed, holding: Holding, { seasons, ...when }: W
     planOf: ago.map((back) => when.season - back),
     cropsOf: crops.length > 0 ? cropsOf : undefined,
     leftOut: now.leftOut,
+    byTables: now.byTables,
     unknown: sown.unknown,
   };
 }
@@ -136,14 +137,6 @@ function sumOf(a: Amount, b: Amount): Amount {
   throw new RangeError('only masses and volumes are summed');
 }
 
-/** Both guessed by the same hand: what one was out, the other was too. */
-function added(a: Quantity, b: Quantity): Quantity {
-  const ends = (one: Quantity) => (isEstimate(one) ? one : { p10: one, p50: one, p90: one });
-  if (!isEstimate(a) && !isEstimate(b)) return a + b;
-  const [one, other] = [ends(a), ends(b)];
-  return { p10: one.p10 + other.p10, p50: one.p50 + other.p50, p90: one.p90 + other.p90 };
-}
-
 const parts = ['area', 'depth', 'texture', 'organicMatter', 'phosphorus', 'potassium', 'put', 'crops'] as const;
 type Part = (typeof parts)[number];
 
@@ -189,7 +182,7 @@ function onlySaid<Fields extends object>(fields: Fields): Fields {
 /** What was taken from where, in sentences. */
 export function yearsFrom(
   asked: YearsAsked,
-  { planOf: seasons, cropsOf, leftOut, unknown }: Omit<YearsRecords, 'told'>,
+  { planOf: seasons, cropsOf, ...records }: Omit<YearsRecords, 'told'>,
   { holding, speaker }: { readonly holding: Holding; readonly speaker: Speaker },
 ): readonly Saying[] {
   const told = { ...asked.carbon, ...asked.up };
@@ -212,8 +205,7 @@ export function yearsFrom(
     ...by('daybook'),
     ...by('typed'),
     ...(told.plan.length === 0 ? [say('years.no-put')] : []),
-    ...(leftOut.length === 0 ? [] : [say('budget.left-out', { stuff: leftOut })]),
-    ...(unknown.length === 0 ? [] : [say('budget.unknown-crops', { crops: unknown.join(', ') })]),
+    ...recordNotes(records),
   ];
 
   function putWords(): Saying {

@@ -40,7 +40,7 @@ describe('the daybook as sentences', () => {
     for (const unit of ['degC', '°C'])
       writer.write('reading', 'heap', { temp_degC: 61 }, { entered: { '/temp_degC': { amount: 61, unit } } });
     const typed = lines(writer.entries).flatMap((line) => line.typed.map((one) => us.tell(one)));
-    expect(typed).toEqual(['as typed: 61 °C', 'as typed: 61 °C']);
+    expect(typed).toEqual(['as given: 61 °C', 'as given: 61 °C']);
   });
 
   it('has a sentence for every kind', () => {

@@ -29,7 +29,7 @@ export interface DaybookLine {
   readonly kind: string;
   readonly about: readonly About[];
   readonly said: Saying;
-  /** The amounts as they were typed. */
+  /** The amounts in the measures and units that they were given in, by a person or by a build card. */
   readonly typed: readonly Saying[];
   readonly status: LineStatus;
   /** Why it does not count, that it corrects another, and what looks wrong about its dates. */
@@ -143,7 +143,7 @@ function lineOf(entry: Entry, book: Book): DaybookLine {
     about,
     said: saidOf(entry, book),
     typed: Object.values(entry.entered ?? {}).map((entered) =>
-      say('advisor.book.as-typed', { what: typedAmount(entered) }),
+      say('advisor.book.as-given', { what: typedAmount(entered) }),
     ),
     status,
     remarks: [...remarks, ...book.standing.warnings(entry)],

@@ -6,6 +6,7 @@ import {
   likely,
   type NamedStanding,
   type ToldAct,
+  USUAL_RUN_DAYS,
 } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
 import { added } from './bin-layers.ts';
@@ -42,6 +43,10 @@ export interface HeapAsBuilt {
 
 const unlike: ReadonlySet<Cover> = new Set(['leaves', 'soil', 'other']);
 
+/** A heap of the daybook is followed as long as any, and so long beyond today. */
+const AHEAD_DAYS = 28;
+/** No run is longer: a heap that is older is not followed. */
+export const MOST_RUN_DAYS = 400;
 /** As many acts as a run takes; feeds beyond it are laid on together. */
 const MOST_ACTS = 120;
 /** How many days of feeding are then one. */
@@ -92,6 +97,12 @@ export function heapAsBuilt(heap: Heap, holding: Holding, now: string): HeapAsBu
       ...(slice_days === undefined ? [] : [say('asBuilt.feeds-joined', { days: slice_days })]),
     ]),
   };
+}
+
+/** How many days it is followed where nobody says it; undefined where it is too old to be followed. */
+export function daysToFollow({ age_days }: Pick<HeapAsBuilt, 'age_days'>): number | undefined {
+  if (age_days > MOST_RUN_DAYS) return undefined;
+  return Math.min(MOST_RUN_DAYS, Math.max(USUAL_RUN_DAYS, Math.ceil(age_days) + AHEAD_DAYS));
 }
 
 /** How a heap stands in a bay. */

@@ -36,29 +36,39 @@ describe('what a heap would do, in words', () => {
     [1, 'It is likely to stay cold'],
     [0, 'It is likely to stay cold'],
   ])('of eight heaps %d heat: %s', (met, begins) => {
-    const text = tell(heapRunReport({ ...found, heats: { met, of: 8 } }).answer);
+    const text = tell(heapRunReport({ ...found, heats: { met, of: 8 } }).heats);
     expect(text.startsWith(begins)).toBe(true);
     expect(text).toContain('8 draws');
     expect(text).not.toMatch(/\b(?:always|never|certain)\b/u);
   });
 
   it('tells the first turn with its range where most heat, and none where it stays cold', () => {
-    expect(tell(heapRunReport({ ...found, ...every }).answer)).toContain('around day 3 (2–6)');
-    expect(tell(heapRunReport({ ...found, ...every, heats: { met: 0, of: 8 } }).answer)).not.toContain('asks for');
-    expect(tell(heapRunReport({ ...found, ...every, firstTurn_day: undefined }).answer)).toContain('no turn');
+    const turnOf = (of: Partial<HeapRunAnswer>): string | undefined => {
+      const { turn } = heapRunReport({ ...found, ...every, ...of });
+      return turn === undefined ? undefined : tell(turn);
+    };
+    expect(turnOf({})).toContain('around day 3 (2–6), when it comes to 71 °C or falls below 55 °C again');
+    expect(turnOf({ heats: { met: 0, of: 8 } })).toBeUndefined();
+    expect(turnOf({ firstTurn_day: undefined })).toContain('no turn');
   });
 
   it('every figure of the answer and of its reasons stands with its range', () => {
-    const { answer, reasons } = heapRunReport({
+    const { heats, lost, reasons } = heapRunReport({
       ...found,
       ...every,
       heatThroughSurface_share: { p10: 0.2, p50: 0.3, p90: 0.4 },
       heatWithAir_share: { p10: 0.5, p50: 0.6, p90: 0.8 },
     });
-    expect(tell(answer).match(/\d–\d/gu)?.length).toBeGreaterThanOrEqual(6);
+    expect(tell(heats).match(/\d–\d/gu)).toHaveLength(3);
+    expect(tell(lost).match(/\d–\d/gu)).toHaveLength(3);
     expect(reasons.map(tell)[0]).toBe(
       'Of the heat it makes, 30 % leaves through its surface and the ground (20–40) and 60 % with air and steam (50–80).',
     );
+  });
+
+  it('never loses less than nothing', () => {
+    const { lost } = heapRunReport({ ...found, nitrogenLost_pctNitrogen: { p10: -0.6, p50: -0.1, p90: 2.4 } });
+    expect(tell(lost)).toContain('and 0 % of its nitrogen (0–2).');
   });
 
   it('tells no share of a heat that is next to none', () => {

@@ -11,7 +11,12 @@ import { liquid, say, sayOf, temperature } from './saying.ts';
 
 /** What a heap would do, in sentences. */
 export interface HeapRunReport {
-  readonly answer: Saying;
+  /** Whether it heats, how hot and when. */
+  readonly heats: Saying;
+  /** When it first asks for a turn; of a heap that is likely to stay cold nothing is said. */
+  readonly turn: Saying | undefined;
+  /** What is gone of it by the end. */
+  readonly lost: Saying;
   /** Where the heat goes, and what water, oxygen and nitrogen do. */
   readonly reasons: readonly Saying[];
   readonly notes: readonly Saying[];
@@ -25,12 +30,10 @@ const SURE_share = 0.8;
 export function heapRunReport(found: HeapRunAnswer): HeapRunReport {
   const heats = found.heats.met / found.heats.of;
   const isCold = heats <= 1 - SURE_share;
-  const first = heatsWords(found, heats >= SURE_share ? 'twin.heats' : isCold ? 'twin.heats.cold' : 'twin.heats.open');
-  const lost = lostWords(found);
   return {
-    answer: isCold
-      ? say('twin.answer.cold', { heats: first, lost })
-      : say('twin.answer', { heats: first, turn: turnWords(found), lost }),
+    heats: heatsWords(found, heats >= SURE_share ? 'twin.heats' : isCold ? 'twin.heats.cold' : 'twin.heats.open'),
+    turn: isCold ? undefined : turnWords(found),
+    lost: lostWords(found),
     reasons: [
       heatWords(found),
       waterWords(found),
@@ -63,16 +66,28 @@ function heatsWords({ heats, peak_degC, peak_day, hotDays_day }: HeapRunAnswer, 
 function turnWords({ firstTurn_day }: HeapRunAnswer): Saying {
   if (firstTurn_day === undefined) return say('twin.turn.none');
   const { likely, low, high } = plainPlaces(firstTurn_day);
-  return say('twin.turn', { day: likely, low, high });
+  return say('twin.turn', {
+    day: likely,
+    low,
+    high,
+    turning: temperature(heapLimits_degC.turning),
+    hot: temperature(heapLimits_degC.sanitisingDay),
+  });
 }
 
 function lostWords({ day, dryLost_pctDry, volumeLost_pctVolume, nitrogenLost_pctNitrogen }: HeapRunAnswer): Saying {
   return say('twin.lost', {
     days: whole(day.at(-1) ?? 0),
-    ...ranged('dry', plainPlaces(dryLost_pctDry)),
-    ...ranged('volume', plainPlaces(volumeLost_pctVolume)),
-    ...ranged('nitrogen', plainPlaces(nitrogenLost_pctNitrogen)),
+    ...ranged('dry', lossPlaces(dryLost_pctDry)),
+    ...ranged('volume', lossPlaces(volumeLost_pctVolume)),
+    ...ranged('nitrogen', lossPlaces(nitrogenLost_pctNitrogen)),
   });
+}
+
+/** What is lost is never told as less than nothing. */
+function lossPlaces({ p10, p50, p90 }: Estimate): ReturnType<typeof plainPlaces> {
+  const lost = (value: number): number => Math.max(0, value);
+  return plainPlaces({ p10: lost(p10), p50: lost(p50), p90: lost(p90) });
 }
 
 /** Shares of the heat; a heap that makes next to none has none to tell, for the weather brings it as much. */

@@ -12,10 +12,10 @@ import {
   spreadLimits,
 } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
-import { compostOf } from './bed-records.ts';
 import { type BedMoment, bedArea_m2, bedReckoned, bedTested } from './bed-report.ts';
 import { measureVolume_m3 } from './measure-volume.ts';
 import { measured } from './measured.ts';
+import { heapStuff } from './own-compost.ts';
 import { depth, say } from './saying.ts';
 
 /** Thinner than a millimetre no layer can be told. */
@@ -98,7 +98,7 @@ export function heapSpread(asked: HeapSpreadAsked, holding: Holding, moment: Bed
     const depth_m = volume_m3 / bedArea_m2(bed);
     const name = bed.setUp.body.name;
     const put: PutOn = {
-      material: compostOf(heap),
+      ...heapStuff(heap, heap.layers, holding),
       amount: { volume_m3 },
       placed: asked.workedIn ? 'dug-in' : 'mulched',
     };
@@ -157,7 +157,11 @@ function bearingOf(
   const reckoned = bedReckoned(bed, holding, moment);
   const short_kg = reckoned?.budget.elements.nitrogen.short_kg.p50 ?? 0;
   if (reckoned === undefined || short_kg <= 0) return named;
-  const product = { material: compostOf(heap), placed: workedIn ? ('dug-in' as const) : ('mulched' as const), measure };
+  const product = {
+    ...heapStuff(heap, heap.layers, holding),
+    placed: workedIn ? ('dug-in' as const) : ('mulched' as const),
+    measure,
+  };
   const limits = spreadLimits({ ...reckoned.input, ownSizes }, product, moment.needs);
   if (!limits.ok) return named;
   const { alone, stops } = limits.value;

@@ -1,9 +1,10 @@
 export type { ActMark } from './act-marks.ts';
+export { airAsRead } from './air-as-read.ts';
 export { type BalanceOfYear, balanceOfYear, droppingsReport } from './balance-of-year.ts';
 export { type BalanceReport, balanceReport, type JudgedWords } from './balance-report.ts';
 export { type BedBudgetReport, bedBudgetReport, type ReleaseOf, releasesOf } from './bed-budget-report.ts';
 export { type BedFillReport, bedFillReport } from './bed-fill-report.ts';
-export { type BedRecords, bedRecords, compostOf, seasonOf } from './bed-records.ts';
+export { type BedRecords, bedRecords, recordNotes, seasonOf } from './bed-records.ts';
 export {
   type BedLine,
   type BedMoment,
@@ -25,7 +26,7 @@ export {
 } from './bed-years.ts';
 export { buildUpReport, soilCarbonReport, yearsAnswer } from './bed-years-report.ts';
 export type { BeliefSaid } from './belief-words.ts';
-export { added, baySize } from './bin-layers.ts';
+export { baySize } from './bin-layers.ts';
 export type { PartWords } from './blend-words.ts';
 export { type BuildCardReport, buildCardReport, type CardLayerWords } from './build-card-report.ts';
 export { type CalculationReport, calculationReport, type FieldRow } from './calculation-report.ts';
@@ -43,8 +44,10 @@ export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } 
 export { entrySaying } from './entry-saying.ts';
 export { waitNotes } from './harvest-wait.ts';
 export {
+  daysToFollow,
   type HeapAsBuilt,
   heapAsBuilt,
+  MOST_RUN_DAYS,
   standingIn,
   type TempAtDay,
 } from './heap-as-built.ts';
@@ -62,7 +65,7 @@ export { heapRunCsv } from './heap-run-csv.ts';
 export { type HeapRunReport, heapRunReport } from './heap-run-report.ts';
 export { type HeapSizeReport, heapSizeReport, type SizesFound } from './heap-size-report.ts';
 export { type HeapSpread, type HeapSpreadAsked, heapSpread, spreadsOf } from './heap-spread.ts';
-export { coverOver, wallAround } from './heap-standing.ts';
+export { wallAround } from './heap-standing.ts';
 export { beanSteps, beanWords, type InputReport, inputReport, keptBeans } from './inputs-report.ts';
 export { type IntervalReport, intervalReport } from './interval-report.ts';
 export { laid, partFills, scaled } from './laid.ts';
@@ -86,6 +89,7 @@ export { type MixReport, mixReport, type OtherWords, type PermitWords, type Used
 export { materialName } from './names.ts';
 export { type NeedsReport, needsReport } from './needs-report.ts';
 export { type HeapLine, type HeapsOverview, heapsOverview } from './overview.ts';
+export { compostOf } from './own-compost.ts';
 export {
   type Check,
   type CheckRead,

@@ -37,7 +37,7 @@ const header = [
   'number',
   'kind',
   'what',
-  'as typed',
+  'as given',
   'standing',
   'remarks',
   'changes',

@@ -56,8 +56,8 @@ export function ripenessWords({ smell, stuffSeen, afterTurn_degC, measured = {} 
   ];
 }
 
-/** Of fewer a share means little: one seed more or less moves it past the width of a class. */
-export const LEAST_CONTROL = 10;
+/** Of fewer a share means little. */
+export const LEAST_CONTROL: number = maturityParameters.seedlings.leastControl.value;
 
 /** Seedlings that came up well in it and in a mix beside it, of so many sown in each. */
 export interface SeedlingCounts {
@@ -82,17 +82,14 @@ export function emergence_pctControl({ came, control, sown = USUALLY_SOWN }: See
         code: 'out-of-bounds',
         path: 'control',
         found: String(control),
-        wanted: `at least ${LEAST_CONTROL} of 20 that came up beside it`,
+        wanted: `at least ${LEAST_CONTROL} that came up beside it`,
       })
     : good((100 * came) / control);
 }
 
-/** None found is told as a trace, so that there is a ratio. */
-const LEAST_NITRATE = 1;
-
-/** Both as nitrogen, mg per kg dry. */
+/** Both as nitrogen, mg per kg dry. No nitrate found counts as a trace of it, so that there is a ratio. */
 export function ammoniumToNitrate(ammonium: Quantity, nitrate: Quantity): number {
-  return likely(ammonium) / Math.max(likely(nitrate), LEAST_NITRATE);
+  return likely(ammonium) / Math.max(likely(nitrate), maturityParameters.leastNitrate_mgPerKgDry.value);
 }
 
 /** Breath told as carbon dioxide, as carbon. */

@@ -1,9 +1,10 @@
-import { type CsvRow, csvDelimiters, readCsv } from '@loamwright/advisor';
+import type { CsvRow } from '@loamwright/advisor';
 import { isAhead } from '@loamwright/daybook';
 import { bad, type Day, good, isLoggable, type LogPoint, type Outcome, type Problem } from '@loamwright/science';
 import { readQuantity, type TypedQuantity } from '@loamwright/units';
-import { type DateOrder, orderShown, readStamp, type Stamp } from './stamp.ts';
-import { type Columns, columnsIn, type TempColumn, type TimeColumns } from './temperature-columns.ts';
+import { bestTable, type FoundTable, hasBareNumbers, nothing, orderOf, raggedIn, stampText } from './best-table.ts';
+import { type DateOrder, readStamp, type Stamp } from './stamp.ts';
+import { type Columns, columnsIn, type TempColumn } from './temperature-columns.ts';
 
 /** A temperature of a table. */
 export interface TableReading {
@@ -37,10 +38,6 @@ export interface TableAsked {
 }
 
 const MOST_PROBLEMS = 10;
-/** A table may begin with words about itself. */
-const MOST_BEFORE_HEADER = 30;
-/** A cell that says nothing. */
-export const nothing = /^(?:|-+|–|—|n\/?a|nan|null)$/iu;
 const yes = /^(?:x|y|yes|true|1|✓|turn(?:ed)?)$/iu;
 const no = /^(?:|-+|–|—|n|no|false|0)$/iu;
 
@@ -52,43 +49,11 @@ const no = /^(?:|-+|–|—|n|no|false|0)$/iu;
  * `csv-ragged`; `csv-date`, `csv-ahead`, `csv-temperature`, `csv-no-heap`, `csv-turned`.
  */
 export function readTemperatureTable(text: string, asked: TableAsked): Outcome<TemperatureTable> {
-  const { path } = asked;
-  if (text.replace('\uFEFF', '').trim() === '') return bad({ code: 'csv-empty', path, found: '', wanted: '' });
-  const read = csvDelimiters.map((delimiter) => readCsv(text, delimiter, path));
-  const tables = read.flatMap((rows) => (rows.ok ? (tableIn(rows.value) ?? []) : []));
-  const [table] = tables.toSorted((a, b) => b.columns.known - a.columns.known);
-  if (table === undefined) {
-    const [broken] = read.flatMap((rows) => (rows.ok ? [] : rows.problems));
-    return bad(broken ?? { code: 'csv-no-header', path, found: firstLine(text), wanted: '' });
-  }
-  return tableRead(table, asked);
+  const table = bestTable(text, asked.path, { columnsIn, rank: ({ known }) => known, noHeader: 'csv-no-header' });
+  return table.ok ? tableRead(table.value, asked) : table;
 }
 
-interface Table {
-  readonly columns: Columns;
-  readonly header: CsvRow;
-  readonly rows: readonly CsvRow[];
-}
-
-function tableIn(rows: readonly CsvRow[]): Table | undefined {
-  for (const [i, header] of rows.slice(0, MOST_BEFORE_HEADER).entries()) {
-    const columns = columnsIn(header.cells);
-    if (columns !== undefined) return { columns, header, rows: rows.slice(i + 1) };
-  }
-  return undefined;
-}
-
-/** The first line with anything on it. */
-export function firstLine(text: string): string {
-  return (
-    text
-      .replace('\uFEFF', '')
-      .trim()
-      .split(/[\r\n]/u)[0] ?? ''
-  ).slice(0, 60);
-}
-
-function tableRead({ columns, header, rows }: Table, asked: TableAsked): Outcome<TemperatureTable> {
+function tableRead({ columns, header, rows }: FoundTable<Columns>, asked: TableAsked): Outcome<TemperatureTable> {
   const { path, zone, now } = asked;
   const order = orderOf(rows, columns, asked);
   if (!order.ok) return order;
@@ -100,14 +65,9 @@ function tableRead({ columns, header, rows }: Table, asked: TableAsked): Outcome
   for (const row of rows) {
     if (problems.length >= MOST_PROBLEMS) break;
     const at = (index: number): string => `${path}:${row.line}:${index + 1}`;
-    const over = row.cells.findIndex((cell, i) => i >= header.cells.length && cell.trim() !== '');
-    if (over >= 0) {
-      problems.push({
-        code: 'csv-ragged',
-        path: `${path}:${row.line}`,
-        found: String(row.cells.length),
-        wanted: String(header.cells.length),
-      });
+    const ragged = raggedIn(row, header, path);
+    if (ragged.length > 0) {
+      problems.push(...ragged);
       continue;
     }
     const [temps, marked] = [tempsOf(row, columns, asked, at), turnOf(row, columns, at)];
@@ -135,26 +95,6 @@ function tableRead({ columns, header, rows }: Table, asked: TableAsked): Outcome
   });
 }
 
-/** What a row says of when it was. */
-export function stampText({ cells }: CsvRow, { date, time }: TimeColumns): string {
-  return `${cells[date] ?? ''} ${time === undefined ? '' : (cells[time] ?? '')}`.trim();
-}
-
-/** The order that was said, else the one that the dates of the table show. */
-export function orderOf(
-  rows: readonly CsvRow[],
-  columns: TimeColumns,
-  { path, order }: Pick<TableAsked, 'path' | 'order'>,
-): Outcome<DateOrder | undefined> {
-  if (order !== undefined) return good(order);
-  const shown = rows.map((row) => ({ row, as: orderShown(stampText(row, columns)) }));
-  const first = shown.find(({ as }) => as === 'dmy' || as === 'mdy')?.as;
-  const doubt = shown.find(({ as }) => as !== undefined && as !== first && (as !== 'either' || first === undefined));
-  if (doubt === undefined) return good(first === 'either' ? undefined : first);
-  const place = `${path}:${doubt.row.line}:${columns.date + 1}`;
-  return bad({ code: 'csv-which-dates', path: place, found: stampText(doubt.row, columns).slice(0, 60), wanted: '' });
-}
-
 function unitProblems(
   { temps }: Columns,
   header: CsvRow,
@@ -162,8 +102,7 @@ function unitProblems(
   { path, unit }: TableAsked,
 ): readonly Problem[] {
   return temps.flatMap(({ index, name, unit: said }) => {
-    const isBare = rows.some(({ cells }) => /^[\s\d.,+−-]*\d[\s\d.,]*$/u.test(cells[index] ?? ''));
-    if (!isBare || said !== undefined || unit !== undefined) return [];
+    if (said !== undefined || unit !== undefined || !hasBareNumbers(rows, index)) return [];
     return [{ code: 'csv-no-unit', path: `${path}:${header.line}:${index + 1}`, found: name.slice(0, 60), wanted: '' }];
   });
 }

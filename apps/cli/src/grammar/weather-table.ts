@@ -1,9 +1,9 @@
-import { type CsvRow, csvDelimiters, readCsv } from '@loamwright/advisor';
+import type { CsvRow } from '@loamwright/advisor';
 import { epoch_ms } from '@loamwright/daybook';
 import { bad, good, type Outcome, type Problem } from '@loamwright/science';
 import { readQuantity, type Unit } from '@loamwright/units';
+import { bestTable, type FoundTable, hasBareNumbers, nothing, orderOf, raggedIn, stampText } from './best-table.ts';
 import { type DateOrder, readStamp } from './stamp.ts';
-import { firstLine, nothing, orderOf, stampText } from './temperature-table.ts';
 import {
   type WeatherColumn,
   type WeatherColumns,
@@ -40,8 +40,6 @@ export interface WeatherTableAsked {
 }
 
 const MOST_PROBLEMS = 10;
-/** A table may begin with words about itself. */
-const MOST_BEFORE_HEADER = 30;
 
 /** What a column wants, and what no weather goes beyond. */
 interface Bounds {
@@ -70,33 +68,18 @@ const bounds: Readonly<Record<WeatherKind, Bounds>> = {
  * `csv-which-dates`, `csv-date`, `csv-ragged`, `weather-figure`, `weather-beyond`, `weather-twice`, `weather-no-rows`.
  */
 export function readWeatherTable(text: string, asked: WeatherTableAsked): Outcome<WeatherTable> {
-  const { path } = asked;
-  if (text.replace('\uFEFF', '').trim() === '') return bad({ code: 'csv-empty', path, found: '', wanted: '' });
-  const read = csvDelimiters.map((delimiter) => readCsv(text, delimiter, path));
-  const tables = read.flatMap((rows) => (rows.ok ? (tableIn(rows.value) ?? []) : []));
-  const [table] = tables.toSorted((a, b) => b.found.columns.length - a.found.columns.length);
-  if (table === undefined) {
-    const [broken] = read.flatMap((rows) => (rows.ok ? [] : rows.problems));
-    return bad(broken ?? { code: 'weather-no-header', path, found: firstLine(text), wanted: '' });
-  }
-  return tableRead(table, asked);
+  const table = bestTable(text, asked.path, {
+    columnsIn: weatherColumnsIn,
+    rank: ({ columns }) => columns.length,
+    noHeader: 'weather-no-header',
+  });
+  return table.ok ? tableRead(table.value, asked) : table;
 }
 
-interface Table {
-  readonly found: WeatherColumns;
-  readonly header: CsvRow;
-  readonly rows: readonly CsvRow[];
-}
-
-function tableIn(rows: readonly CsvRow[]): Table | undefined {
-  for (const [i, header] of rows.slice(0, MOST_BEFORE_HEADER).entries()) {
-    const found = weatherColumnsIn(header.cells);
-    if (found !== undefined) return { found, header, rows: rows.slice(i + 1) };
-  }
-  return undefined;
-}
-
-function tableRead({ found, header, rows }: Table, asked: WeatherTableAsked): Outcome<WeatherTable> {
+function tableRead(
+  { columns: found, header, rows }: FoundTable<WeatherColumns>,
+  asked: WeatherTableAsked,
+): Outcome<WeatherTable> {
   const { path, zone } = asked;
   const order = orderOf(rows, found.when, asked);
   if (!order.ok) return order;
@@ -106,17 +89,15 @@ function tableRead({ found, header, rows }: Table, asked: WeatherTableAsked): Ou
   const read: WeatherRow[] = [];
   for (const row of rows) {
     if (problems.length >= MOST_PROBLEMS) break;
-    const place = `${path}:${row.line}`;
-    const over = row.cells.findIndex((cell, i) => i >= header.cells.length && cell.trim() !== '');
-    if (over >= 0) {
-      const [here, there] = [String(row.cells.length), String(header.cells.length)];
-      problems.push({ code: 'csv-ragged', path: place, found: here, wanted: there });
+    const ragged = raggedIn(row, header, path);
+    if (ragged.length > 0) {
+      problems.push(...ragged);
       continue;
     }
     const said = stampText(row, found.when);
     const stamp = readStamp(said, { order: order.value, zone: found.when.zone ?? zone, garden: zone });
     if (stamp === undefined) {
-      const at = `${place}:${found.when.date + 1}`;
+      const at = `${path}:${row.line}:${found.when.date + 1}`;
       problems.push({ code: 'csv-date', path: at, found: said.slice(0, 60), wanted: '' });
       continue;
     }
@@ -138,8 +119,7 @@ function unitProblems(
   return columns.flatMap(({ index, name, kind, unit }) => {
     const isTemperature = bounds[kind] === degrees;
     if (kind === 'humidity' || unit !== undefined || (isTemperature && ofTemperatures !== undefined)) return [];
-    const isBare = rows.some(({ cells }) => /^[\s\d.,+−-]*\d[\s\d.,]*$/u.test(cells[index] ?? ''));
-    if (!isBare) return [];
+    if (!hasBareNumbers(rows, index)) return [];
     const wanted = bounds[kind].units;
     return [{ code: 'weather-no-unit', path: `${path}:${header.line}:${index + 1}`, found: name, wanted }];
   });

@@ -8,17 +8,20 @@ interface Properties {
   readonly hint?: string | undefined;
   readonly least?: number | undefined;
   readonly most: number;
-  /** Called with every number that can be read and lies within its ends, with null where none does. */
-  readonly onChange: (value: number | null) => void;
+  /** What stands there to begin with. */
+  readonly value?: number | undefined;
+  /** Called with every number that can be read and lies within its ends, with null where none does; and whether what stands there is wrong. */
+  readonly onChange: (value: number | null, isWrong: boolean) => void;
 }
 
 /** A plain number without a unit. What can't be read stays, and is told. */
-export function NumberField({ label, hint, least = 0, most, onChange }: Properties): ReactNode {
+export function NumberField({ label, hint, least = 0, most, value, onChange }: Properties): ReactNode {
   const speaker = useSpeaker();
   const id = useId();
-  const [typed, setTyped] = useState('');
+  const [typed, setTyped] = useState(value === undefined ? '' : String(value));
   const inside = (text: string): number | null => readCount(text, least, most);
-  const wrong = typed.trim() !== '' && inside(typed) === null;
+  const isWrong = (text: string): boolean => text.trim() !== '' && inside(text) === null;
+  const wrong = isWrong(typed);
   return (
     <div className="field">
       <label className="label" htmlFor={id}>
@@ -34,7 +37,7 @@ export function NumberField({ label, hint, least = 0, most, onChange }: Properti
         aria-describedby={`${id}-hint`}
         onChange={(event) => {
           setTyped(event.target.value);
-          onChange(event.target.value.trim() === '' ? null : inside(event.target.value));
+          onChange(inside(event.target.value), isWrong(event.target.value));
         }}
       />
       <span id={`${id}-hint`} className="hint">

@@ -10,8 +10,11 @@ interface Properties {
   readonly value: number | null;
   /** How it was written before, shown in place of the bare figure. */
   readonly words?: string | undefined;
-  /** Called with every figure that can be read, and with null where none can; `words` is what was written, with its unit. */
-  readonly onChange: (value: number | null, words: string) => void;
+  /**
+   * Called with every figure that can be read, and with null where none can; `words` is what was written, with its unit. What stands there
+   * is wrong where something does and none can be read.
+   */
+  readonly onChange: (value: number | null, words: string, isWrong: boolean) => void;
   readonly large?: boolean | undefined;
   /** In the SI unit of what is shown: what lies beyond is told and handed on as null. */
   readonly least?: number | undefined;
@@ -70,7 +73,7 @@ export function QuantityField(properties: Properties): ReactNode {
             setTyped(event.target.value);
             const now = readIn(event.target.value);
             const taken = now !== undefined && inside(now.si);
-            onChange(taken ? now.si : null, taken ? now.words : '');
+            onChange(taken ? now.si : null, taken ? now.words : '', !taken && event.target.value.trim() !== '');
           }}
         />
         <span className="unit">{symbol}</span>

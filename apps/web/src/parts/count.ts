@@ -8,7 +8,7 @@ export const MOST_COUNT = 10_000;
  */
 export function readCount(typed: string, least: number, most: number = MOST_COUNT): number | null {
   const text = typed.trim().replace(',', '.');
-  const parts = /^(\d+(?:\.\d+)?)?\s*(?:([½¼¾⅓⅔])|(?:(?<=^|\s)(\d+)\/([1-9]\d*)))?$/u.exec(text);
+  const parts = /^(\d+(?:\.\d+)?|\.\d+)?\s*(?:([½¼¾⅓⅔])|(?:(?<=^|\s)(\d+)\/([1-9]\d*)))?$/u.exec(text);
   if (text === '' || parts === null) return null;
   const [, whole = '0', sign, over, under] = parts;
   const part = sign !== undefined ? (signs[sign] ?? 0) : over !== undefined ? Number(over) / Number(under) : 0;

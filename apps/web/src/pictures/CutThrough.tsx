@@ -10,8 +10,8 @@ interface Properties {
   readonly form: CutForm;
   readonly width_m: number;
   readonly height_m: number;
-  /** How high it was built, m; drawn as a broken line where it stands above the heap. */
-  readonly builtHeight_m: number;
+  /** How high it stands at its fullest, m; drawn as a broken line where it stands above the heap. */
+  readonly fullestHeight_m: number;
   /** From the core outwards, all of one thickness, °C. */
   readonly shells_degC: readonly number[];
   /** A temperature in the reader's degrees, without its unit. */
@@ -42,13 +42,12 @@ const GAP_LETTERS = 0.6;
 const CLEAR_PX = 4;
 
 function drawCut(properties: Properties, { width, letter }: Room): { height: number; picture: ReactNode } {
-  const { form, width_m, height_m, builtHeight_m, shells_degC, sayTemp, unit } = properties;
+  const { form, width_m, height_m, fullestHeight_m, shells_degC, sayTemp, unit } = properties;
   const small = 0.875 * letter;
   const edge = EDGE_LETTERS * letter;
-  const tallest_m = Math.max(height_m, builtHeight_m);
-  const scale = Math.min((width - 2 * edge) / width_m, (TALLEST_LETTERS * letter) / tallest_m);
+  const scale = Math.min((width - 2 * edge) / width_m, (TALLEST_LETTERS * letter) / fullestHeight_m);
   const [w, h] = [width_m * scale, height_m * scale];
-  const ground = edge + tallest_m * scale;
+  const ground = edge + fullestHeight_m * scale;
   const middle = width / 2;
   const core = ground - (form === 'box' ? 0.5 : CORE_OF_DOME) * h;
   const count = shells_degC.length;
@@ -56,20 +55,20 @@ function drawCut(properties: Properties, { width, letter }: Room): { height: num
   const thickness = w / 2 / count;
   const digits = Math.max(...shells_degC.map((temp_degC) => sayTemp(temp_degC).length));
   const told = toldShells(count, ((DIGIT_LETTERS * digits + GAP_LETTERS) * small) / thickness);
-  const builtTop = ground - builtHeight_m * scale;
+  const fullestTop = ground - fullestHeight_m * scale;
   const key = drawKey({ top: ground + 0.9 * small, width, small, sayTemp, unit });
   return {
     height: ground + 0.9 * small + key.height,
     picture: (
       <>
-        {builtTop < ground - h - 2 && (
+        {fullestTop < ground - h - 2 && (
           <path
             d={outlineOf(form, {
               middle,
-              core: ground - (form === 'box' ? 0.5 : CORE_OF_DOME) * builtHeight_m * scale,
+              core: ground - (form === 'box' ? 0.5 : CORE_OF_DOME) * fullestHeight_m * scale,
               ground,
               width: w,
-              height: builtHeight_m * scale,
+              height: fullestHeight_m * scale,
               share: 1,
             })}
             fill="none"

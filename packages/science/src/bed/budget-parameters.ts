@@ -36,6 +36,10 @@ export interface BudgetParameters {
   readonly absurd_m: Figure;
   readonly surely_share: Figure;
   readonly phosphorusMany_years: Figure;
+  /** How far crops of named areas may pass the bed's without a word. */
+  readonly overSown_share: Figure;
+  /** Less of a bed is no ground for a crop. */
+  readonly leastGround_share: Figure;
 }
 
 export const budgetParameters: BudgetParameters = table as unknown as BudgetParameters;

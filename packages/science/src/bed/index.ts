@@ -56,7 +56,7 @@ export type {
   SoilTest,
   Supplied,
 } from './bed-budget-io.ts';
-export { type ClassId, classIds } from './budget-parameters.ts';
+export { budgetParameters, type ClassId, classIds } from './budget-parameters.ts';
 export {
   type CharBlend,
   type CharBlendInput,

@@ -54,7 +54,11 @@ export interface MaturityParameters {
   readonly seedlings: {
     readonly seeds: Figure;
     readonly days: Citation & { readonly low: number; readonly high: number };
+    /** Of fewer that came up in the mix beside it a share means little. */
+    readonly leastControl: Figure;
   };
+  /** What none found counts as. */
+  readonly leastNitrate_mgPerKgDry: Figure;
 }
 
 /** Limits of ripeness, from `reference/maturity.json`. */

@@ -5,7 +5,7 @@ import { heapSize } from './heap-size.ts';
 import { heatBalance } from './heat-balance.ts';
 import { oxygenInHeap } from './oxygen-in-heap.ts';
 
-export { USUAL_DOME } from './heap-follow.ts';
+export { USUAL_DAYS as USUAL_RUN_DAYS, USUAL_DOME, USUAL_MEMBERS } from './heap-follow.ts';
 export { heapRun } from './heap-run.ts';
 export type { Course, HeapRunAnswer, HeapRunNote } from './heap-run-answer.ts';
 export type { HeapRunInput, ToldAct } from './heap-run-input.ts';

@@ -157,7 +157,7 @@ export const advisorEn = {
   'advisor.book.unread':
     'An entry of a kind that this version can’t read ({kind}, version {version, number}). It is kept and passed on.',
   'advisor.book.unfit': 'An entry ({kind}) whose body can’t be read. It is kept and passed on.',
-  'advisor.book.as-typed': 'as typed: {what}',
+  'advisor.book.as-given': 'as given: {what}',
 
   'advisor.status.amended': 'Corrected since.',
   'advisor.status.correction': 'Corrects an earlier entry.',

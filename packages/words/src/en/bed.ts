@@ -95,6 +95,8 @@ export const bedEn = {
   'budget.unknown-crops': 'Left out, because the tables have no such crop: {crops}.',
   'budget.assumed':
     'Nobody said when the fresh stuff was worked in, so within a day is taken; later, it loses more ammonia into the air.',
+  'budget.by-tables':
+    'Counted as the tables have such compost, because not all is known of what went into it: {heaps}.',
   'budget.left-out': 'Left out, because nobody said how much it was: {stuff}.',
   'budget.advice.lock-up':
     'Give nitrogen now, in two halves, and again when leaves pale; carbon that rots in the soil takes it from the plants. Rule out salts and weed-killer first: they yellow or twist leaves as well.',

@@ -63,13 +63,4 @@ export const heapRunDeskEn = {
   'cli.heapRun.weatherMeans': 'Of each day the middle between its highest and its lowest was taken.',
   'cli.heapRun.within':
     'Of {all, plural, one {# reading} other {# readings}} of its core, {within} {within, plural, one {lies} other {lie}} in the band.',
-
-  'asBuilt.unknown': 'Nothing is known of {names}: left out.',
-  'asBuilt.fed-first': 'It was begun empty: counted from the first that went in.',
-  'asBuilt.came-from': 'What came into it from another heap is left out: what it is by then is not known.',
-  'asBuilt.taken-from': 'What was taken of it is told with it: this is the whole heap.',
-  'asBuilt.other-liquid': 'Liquids other than water count as water.',
-  'asBuilt.other-cover': 'A cover of another kind counts as none, leaves as straw, soil as compost.',
-  'asBuilt.other-wall': 'Walls of another kind count as none.',
-  'asBuilt.feeds-joined': 'It was fed so often that pails of {days} days are laid on together.',
 } as const;

@@ -1,7 +1,5 @@
 /** What a heap would do, from core to surface. */
 export const heapRunEn = {
-  'twin.answer': '{heats} {turn} {lost}',
-  'twin.answer.cold': '{heats} {lost}',
   'twin.heats':
     'It should heat: the chance that the core comes to {hot} is {chance}. It is hottest around day {day} ({dayLow}–{dayHigh}), at {peak}, and at {hot} or more on {hotDays, plural, one {# day} other {# days}} ({hotLow}–{hotHigh}).',
   'twin.heats.open':
@@ -9,7 +7,7 @@ export const heapRunEn = {
   'twin.heats.cold':
     'It is likely to stay cold: the chance that the core comes to {hot} is {chance}. It is warmest around day {day} ({dayLow}–{dayHigh}), at {peak}.',
   'twin.turn':
-    'Where it heats it first asks for a turn around day {day} ({low}–{high}), being too hot or no longer hot.',
+    'Where it heats it first asks for a turn around day {day} ({low}–{high}), when it comes to {turning} or falls below {hot} again.',
   'twin.turn.none': 'In most cases it asks for no turn in that time.',
   'twin.lost':
     'In {days} days it loses {dry} % of its dry matter ({dryLow}–{dryHigh}), {volume} % of its volume ({volumeLow}–{volumeHigh}) and {nitrogen} % of its nitrogen ({nitrogenLow}–{nitrogenHigh}).',
@@ -49,4 +47,13 @@ export const heapRunEn = {
   'twin.size.means': 'The smaller is enough in one case of four, the larger in three of four.',
   'twin.size.tried': '{volume}: {chance}',
   'twin.size.all': 'The chance that it does, by size:',
+
+  'asBuilt.unknown': 'Nothing is known of {names}: left out.',
+  'asBuilt.fed-first': 'It was begun empty: counted from the first that went in.',
+  'asBuilt.came-from': 'What came into it from another heap is left out: what it is by then is not known.',
+  'asBuilt.taken-from': 'What was taken of it is told with it: this is the whole heap.',
+  'asBuilt.other-liquid': 'Liquids other than water count as water.',
+  'asBuilt.other-cover': 'A cover of another kind counts as none, leaves as straw, soil as compost.',
+  'asBuilt.other-wall': 'Walls of another kind count as none.',
+  'asBuilt.feeds-joined': 'It was fed so often that pails of {days} days are laid on together.',
 } as const;

@@ -1,4 +1,4 @@
-import { type BedRecords, bedBudgetReport, bedRecords, releasesOf, seasonOf } from '@loamwright/advisor';
+import { type BedRecords, bedBudgetReport, bedRecords, recordNotes, releasesOf, seasonOf } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import {
   type BedBudgetInput,
@@ -68,11 +68,10 @@ export async function bedBudgetCommand(
       columns,
       ...sayings.map((said): [string, string] => [`${mark}${speaker.tell(said)}`, ' '.repeat(mark.length)]),
     );
-  const notes = notesOf(asked.value);
   const text = [
     lines([report.answer, ...asked.value.ground, ...report.cover]),
     lines(report.advice, '> '),
-    lines([report.range, ...report.assumed, ...notes]),
+    lines([report.range, ...report.assumed, ...recordNotes(asked.value)]),
     lines([...report.wanted, ...report.supplied], '- '),
     lines(report.spread, '- '),
     lines(options.full === true ? report.sources : [], '- '),
@@ -85,17 +84,10 @@ export async function bedBudgetCommand(
   });
 }
 
-/** What of the bed's records could not be counted. */
-function notesOf({ leftOut, unknown }: Asked): readonly Saying[] {
-  return [
-    ...(leftOut.length === 0 ? [] : [{ key: 'budget.left-out', places: { stuff: leftOut } } as const]),
-    ...(unknown.length === 0 ? [] : [{ key: 'budget.unknown-crops', places: { crops: unknown.join(', ') } } as const]),
-  ];
-}
-
 export interface Asked {
   readonly input: unknown;
   readonly leftOut: BedRecords['leftOut'];
+  readonly byTables: BedRecords['byTables'];
   readonly unknown: BedRecords['unknown'];
   readonly ground: BedRecords['ground'];
 }
@@ -106,6 +98,7 @@ const nothing: BedRecords = {
   put: [],
   soilTest: {},
   leftOut: [],
+  byTables: [],
   unknown: [],
   ground: [],
 };
@@ -163,6 +156,7 @@ export function readAsked(
       ...(session.settings.measures_L !== undefined && { ownSizes: session.settings.measures_L }),
     },
     leftOut: known.leftOut,
+    byTables: known.byTables,
     unknown: crops.value.length > 0 ? [] : known.unknown,
     ground: crops.value.length > 0 ? [] : known.ground,
   });

@@ -1,4 +1,11 @@
-import { type HeapAsBuilt, heapAsBuilt, standingIn, type TempAtDay } from '@loamwright/advisor';
+import {
+  daysToFollow,
+  type HeapAsBuilt,
+  heapAsBuilt,
+  MOST_RUN_DAYS,
+  standingIn,
+  type TempAtDay,
+} from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
 import {
   bad,
@@ -9,6 +16,7 @@ import {
   type Outcome,
   type Problem,
   type ToldAct,
+  USUAL_RUN_DAYS,
 } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
 import { allOf } from '../../blend.ts';
@@ -41,11 +49,6 @@ export interface RunAsked {
   readonly atOption: (problem: Problem) => Problem;
 }
 
-const USUAL_DAYS = 60;
-/** A heap of the daybook is followed so long beyond today. */
-const AHEAD_DAYS = 28;
-const MOST_DAYS = 400;
-
 /** A heap by what is in it or by its name, and whatever was typed; what is typed outranks the daybook. */
 export async function readAsked(
   typed: readonly string[],
@@ -60,7 +63,7 @@ export async function readAsked(
   const standing = readStanding(options);
   const acts = readActs(options, { names: namesOf(session, holding), holding, system: session.speaker.system });
   const numbers = readNumbers(options, session);
-  const days = numbers.ok ? (numbers.value.days ?? daysOf(kept.ok ? kept.value : undefined)) : USUAL_DAYS;
+  const days = numbers.ok ? (numbers.value.days ?? usualDays(kept.ok ? kept.value : undefined)) : USUAL_RUN_DAYS;
   const place = placeOf(shape.ok ? shape.value : undefined, kept.ok ? kept.value : undefined, holding);
   const weather = await readWeather(
     options,
@@ -105,8 +108,8 @@ function readKept(name: string, holding: Holding, session: Session): Outcome<Hea
   if (heap.built === null) return bad({ code: 'heap-not-built', path: '', found, wanted: '' });
   const kept = heapAsBuilt(heap, holding, session.now().toISOString());
   if (kept === undefined) return bad({ code: 'heap-empty', path: '', found, wanted: '' });
-  return kept.age_days > MOST_DAYS
-    ? bad({ code: 'heap-too-old', path: '', found, wanted: String(MOST_DAYS) })
+  return daysToFollow(kept) === undefined
+    ? bad({ code: 'heap-too-old', path: '', found, wanted: String(MOST_RUN_DAYS) })
     : good(kept);
 }
 
@@ -118,10 +121,8 @@ function readMix(typed: readonly string[], holding: Holding, session: Session): 
   return readStuff(typed, holding, session);
 }
 
-function daysOf(kept: HeapAsBuilt | undefined): number {
-  return kept === undefined
-    ? USUAL_DAYS
-    : Math.min(MOST_DAYS, Math.max(USUAL_DAYS, Math.ceil(kept.age_days) + AHEAD_DAYS));
+function usualDays(kept: HeapAsBuilt | undefined): number {
+  return (kept === undefined ? undefined : daysToFollow(kept)) ?? USUAL_RUN_DAYS;
 }
 
 function aboutAir(kept: HeapAsBuilt | undefined): { readonly begun?: string; readonly air?: readonly TempAtDay[] } {

@@ -51,10 +51,11 @@ function runText({ input, kept, notes }: RunAsked, found: HeapRunAnswer, { speak
       columns,
       ...sayings.map((said): [string, string] => [`${mark}${speaker.tell(said)}`, ' '.repeat(mark.length)]),
     );
+  const answer = [report.heats, ...(report.turn === undefined ? [] : [report.turn]), report.lost];
   const readings = kept?.readings ?? [];
   const acts = input.acts ?? [];
   const blocks = [
-    lines([report.answer]),
+    page(columns, [answer.map((said) => speaker.tell(said)).join(' ')]),
     lines(report.reasons),
     `${speaker.say('cli.heapRun.course')}\n${drawCourse({ found, acts, readings }, speaker, columns)}`,
     drawShells(found, speaker, columns),

@@ -1,6 +1,7 @@
 import type { CompostKnown } from '@loamwright/science';
-import { type ReactNode, useId, useState } from 'react';
+import type { ReactNode } from 'react';
 import { Choices } from '../../parts/Choices.tsx';
+import { NumberField } from '../../parts/NumberField.tsx';
 import { useSpeaker } from '../../shell/words.tsx';
 
 interface Properties {
@@ -39,13 +40,13 @@ export function CompostFields({ compost, onChange }: Properties): ReactNode {
         onChange={(smell) => onChange({ ...compost, smell })}
       />
       {figures.map(({ id, most }) => (
-        <PlainFigure
+        <NumberField
           key={id}
           label={speaker.say(`app.blend.${id}`)}
           hint={speaker.say(`app.blend.${id}.hint`)}
           most={most}
           value={told(compost, id)}
-          onChange={(value) => onChange(withFigure(compost, id, value))}
+          onChange={(value) => onChange(withFigure(compost, id, value ?? undefined))}
         />
       ))}
     </>
@@ -60,49 +61,4 @@ function told(compost: CompostKnown, id: Figure): number | undefined {
 function withFigure(compost: CompostKnown, id: Figure, value: number | undefined): CompostKnown {
   if (id !== 'salts') return { ...compost, [id]: value };
   return { ...compost, conductivity: value === undefined ? undefined : { value_dSPerM: value, method: 'one-to-two' } };
-}
-
-/** A plain number from 0 to a bound, or nothing; what can't be read stays, and is told. */
-export function PlainFigure(properties: {
-  readonly label: string;
-  readonly hint: string;
-  readonly most: number;
-  readonly value: number | undefined;
-  readonly onChange: (value: number | undefined) => void;
-}): ReactNode {
-  const { label, hint, most, value, onChange } = properties;
-  const speaker = useSpeaker();
-  const id = useId();
-  const [typed, setTyped] = useState(value === undefined ? '' : String(value));
-  const read = readFigure(typed, most);
-  return (
-    <div className="field">
-      <label className="label" htmlFor={id}>
-        {label}
-      </label>
-      <input
-        id={id}
-        className="line"
-        inputMode="decimal"
-        autoComplete="off"
-        value={typed}
-        aria-invalid={read === null}
-        aria-describedby={`${id}-hint`}
-        onChange={(event) => {
-          setTyped(event.target.value);
-          onChange(readFigure(event.target.value, most) ?? undefined);
-        }}
-      />
-      <span id={`${id}-hint`} className="hint">
-        {read === null ? speaker.say('app.field.unread', { typed, forms: '2.5' }) : hint}
-      </span>
-    </div>
-  );
-}
-
-/** The figure; undefined for nothing typed, null for what is none or beyond the bound. */
-function readFigure(typed: string, most: number): number | undefined | null {
-  if (typed.trim() === '') return undefined;
-  const read = Number(typed.replace(',', '.'));
-  return Number.isFinite(read) && read >= 0 && read <= most ? read : null;
 }

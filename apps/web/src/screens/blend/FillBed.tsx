@@ -4,6 +4,7 @@ import { type ReactNode, useMemo, useState } from 'react';
 import { useSettings } from '../../device/settings.ts';
 import { sayProblem } from '../../keep/not-written.ts';
 import { Choices } from '../../parts/Choices.tsx';
+import { NumberField } from '../../parts/NumberField.tsx';
 import { QuantityField } from '../../parts/QuantityField.tsx';
 import { Sentence } from '../../parts/Sentence.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
@@ -13,7 +14,7 @@ import { Page } from '../../shell/Page.tsx';
 import { openSheet, useRoute } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import { partLayers, TakeButton, Told, Touched, woodLook } from './BlendAnswer.tsx';
-import { CompostFields, PlainFigure } from './CompostFields.tsx';
+import { CompostFields } from './CompostFields.tsx';
 
 interface Asked {
   readonly length_m: number;
@@ -161,7 +162,7 @@ function CompostSheet({ asked, onTake }: SheetProperties): ReactNode {
   return (
     <Sheet title={speaker.say('app.blend.compost')}>
       <div className="stack">
-        <PlainFigure
+        <NumberField
           label={speaker.say('app.bed.compost')}
           hint={speaker.say('app.bed.compost.hint')}
           most={100}

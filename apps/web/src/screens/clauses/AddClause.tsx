@@ -29,6 +29,7 @@ export default function AddClausePage(): ReactNode {
   const name = typedName ?? known ?? speaker.say(`clausesPage.name.${whose}`);
   const of = name.trim();
   const clause = kind === null ? null : clauseOf(kind, figures);
+  const isUnread = figures.unread.length > 0;
   const phrase = clause === null ? null : clausePhrase(clause, speaker.system);
   const can = phrase !== null && readClause(phrase, '', speaker.system).ok;
   const keep = async (): Promise<void> => {
@@ -48,7 +49,8 @@ export default function AddClausePage(): ReactNode {
       question={speaker.say('clausesPage.new.question')}
       act={{
         text: speaker.say('clausesPage.new.act'),
-        ready: can && of !== '' && !busy,
+        // What can't be read is shown by the act.
+        ready: (can || isUnread) && of !== '' && !busy,
         onAct: () => void keep(),
       }}
     >
@@ -58,7 +60,7 @@ export default function AddClausePage(): ReactNode {
         </p>
       ) : (
         <p className="quiet" role="status">
-          {speaker.say(clause === null ? 'clausesPage.new.hint' : 'clausesPage.new.cannot')}
+          {speaker.say(clause === null && !isUnread ? 'clausesPage.new.hint' : 'clausesPage.new.cannot')}
         </p>
       )}
       <div className="stack">

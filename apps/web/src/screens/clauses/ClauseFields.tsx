@@ -5,7 +5,7 @@ import type { ReactNode } from 'react';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { QuantityField } from '../../parts/QuantityField.tsx';
 import { useSpeaker } from '../../shell/words.tsx';
-import type { AskedKind, Figures } from './asked.ts';
+import { type AskedKind, type FigureName, type Figures, withFigure } from './asked.ts';
 import { StuffChoices } from './StuffChoices.tsx';
 
 interface Properties {
@@ -17,9 +17,16 @@ interface Properties {
 /** What one kind of clause asks: a figure or two, sorts of stuff, or nothing more. */
 export function ClauseFields({ kind, figures, onChange }: Properties): ReactNode {
   const speaker = useSpeaker();
-  const put = (change: Partial<Figures>): void => onChange({ ...figures, ...change });
+  const fill = (name: FigureName, value: number | null, isWrong: boolean): void =>
+    onChange(withFigure(figures, name, value, isWrong));
   const limit = (label: string, shownAs: ShownAs, hint?: string): ReactNode => (
-    <QuantityField label={label} hint={hint} shownAs={shownAs} value={null} onChange={(si) => put({ limit: si })} />
+    <QuantityField
+      label={label}
+      hint={hint}
+      shownAs={shownAs}
+      value={null}
+      onChange={(si, _words, isWrong) => fill('limit', si, isWrong)}
+    />
   );
   const most = speaker.say('clausesPage.new.most');
   const untold = speaker.say('clausesPage.new.untold');
@@ -32,7 +39,7 @@ export function ClauseFields({ kind, figures, onChange }: Properties): ReactNode
             label={speaker.say('clausesPage.new.per')}
             shownAs="area"
             value={null}
-            onChange={(perLot_m2) => put({ perLot_m2 })}
+            onChange={(si, _words, isWrong) => fill('perLot_m2', si, isWrong)}
           />
         </>
       );
@@ -46,7 +53,7 @@ export function ClauseFields({ kind, figures, onChange }: Properties): ReactNode
           label={speaker.say('clausesPage.new.share')}
           hint={untold}
           most={100}
-          onChange={(share) => put({ limit: share })}
+          onChange={(share, isWrong) => fill('limit', share, isWrong)}
         />
       );
     case 'sides':
@@ -57,7 +64,7 @@ export function ClauseFields({ kind, figures, onChange }: Properties): ReactNode
             label={speaker.say('clausesPage.new.short')}
             shownAs="length"
             value={null}
-            onChange={(short_m) => put({ short_m })}
+            onChange={(si, _words, isWrong) => fill('short_m', si, isWrong)}
           />
         </>
       );
@@ -73,7 +80,7 @@ export function ClauseFields({ kind, figures, onChange }: Properties): ReactNode
           legend={speaker.say('clausesPage.new.stuff')}
           ids={namedIds}
           chosen={figures.stuff}
-          onChange={(stuff) => put({ stuff })}
+          onChange={(stuff) => onChange({ ...figures, stuff })}
         />
       );
     default:

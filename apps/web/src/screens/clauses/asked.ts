@@ -4,6 +4,9 @@ import { type Clause, clauseKinds, type NamedId } from '@loamwright/science';
 export const askedKinds = [...clauseKinds, 'allows-only'] as const;
 export type AskedKind = (typeof askedKinds)[number];
 
+/** A figure of a clause. */
+export type FigureName = 'limit' | 'perLot_m2' | 'short_m';
+
 /** What was filled in, in SI; null where nothing was, or nothing that can be read. */
 export interface Figures {
   readonly limit: number | null;
@@ -11,12 +14,21 @@ export interface Figures {
   readonly perLot_m2: number | null;
   readonly short_m: number | null;
   readonly stuff: readonly NamedId[];
+  /** Those where something stands that can't be read: they are no figures left empty. */
+  readonly unread: readonly FigureName[];
 }
 
-export const NO_FIGURES: Figures = { limit: null, perLot_m2: null, short_m: null, stuff: [] };
+export const NO_FIGURES: Figures = { limit: null, perLot_m2: null, short_m: null, stuff: [], unread: [] };
 
-/** The clause that was asked; null while something that it needs is missing. Without a figure it names none. */
-export function clauseOf(kind: AskedKind, { limit, perLot_m2, short_m, stuff }: Figures): Clause | null {
+/** The figures with one of them filled in anew. */
+export function withFigure(figures: Figures, name: FigureName, value: number | null, isWrong: boolean): Figures {
+  const others = figures.unread.filter((one) => one !== name);
+  return { ...figures, [name]: value, unread: isWrong ? [...others, name] : others };
+}
+
+/** The clause that was asked; null while something that it needs is missing or can't be read. Without a figure it names none. */
+export function clauseOf(kind: AskedKind, { limit, perLot_m2, short_m, stuff, unread }: Figures): Clause | null {
+  if (unread.length > 0) return null;
   switch (kind) {
     case 'volume':
       if (limit === null) return { kind };

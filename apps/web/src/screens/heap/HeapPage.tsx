@@ -116,7 +116,7 @@ export function HeapPage({ heap }: { readonly heap: Heap }): ReactNode {
         <a className="word" href={to('heap', heap.id, 'yield')}>
           {speaker.say('app.heap.yield')}
         </a>
-        {heap.built !== null && heap.built.body.layers.length > 0 && (
+        {wasLaid(heap) && (
           <a className="word" href={to('heap', heap.id, 'would')}>
             {speaker.say('app.mix.would')}
           </a>
@@ -176,4 +176,9 @@ function TouchedQuantity({ report }: { readonly report: HeapReport }): ReactNode
       )}
     </QuantitySheet>
   );
+}
+
+/** Whether it is written down what went in, at once or later: what came from another heap is no beginning that could be followed. */
+function wasLaid({ built, acts }: Heap): boolean {
+  return built !== null && (built.body.layers.length > 0 || acts.some(({ kind }) => kind === 'heap-fed'));
 }

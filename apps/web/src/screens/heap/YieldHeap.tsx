@@ -12,7 +12,7 @@ import {
   yieldBounds,
   yieldEstimate,
 } from '@loamwright/science';
-import type { Saying } from '@loamwright/words';
+import type { Saying, Speaker } from '@loamwright/words';
 import { type ReactNode, useMemo, useState } from 'react';
 import { useSettings } from '../../device/settings.ts';
 import { sayProblem } from '../../keep/not-written.ts';
@@ -27,7 +27,7 @@ import { QuantitySheet } from '../../parts/QuantitySheet.tsx';
 import { readMeasures } from '../../parts/read-measures.ts';
 import { Sentence, type Touchable } from '../../parts/Sentence.tsx';
 import { Flows } from '../../pictures/Flows.tsx';
-import { Page } from '../../shell/Page.tsx';
+import { type Act, Page } from '../../shell/Page.tsx';
 import { openSheet, to, useRoute } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 
@@ -83,16 +83,8 @@ export default function YieldHeap({ heap }: { readonly heap: Heap }): ReactNode 
     const each_m3 = measureVolume_m3(read.measure, measures_L, needs);
     return each_m3.ok ? { si: read.count * each_m3.value, words: typed } : undefined;
   };
-  const isReady = heap.phase === 'finished';
   return (
-    <Page
-      question={speaker.say('yieldPage.question', { heap: heap.name })}
-      act={
-        isReady
-          ? { text: speaker.say('yieldPage.act.spread'), href: to('heap', heap.id, 'spread') }
-          : { text: speaker.say('yieldPage.act.ready'), href: to('heap', heap.id, 'ready') }
-      }
-    >
+    <Page question={speaker.say('yieldPage.question', { heap: heap.name })} act={actOn(heap, speaker)}>
       {heap.phase === 'gone' && found !== null && <p>{speaker.say('yieldPage.gone')}</p>}
       {found === null && <p className="answer">{speaker.say('yieldPage.nothing')}</p>}
       {found !== null && !found.ok && (
@@ -174,6 +166,14 @@ export default function YieldHeap({ heap }: { readonly heap: Heap }): ReactNode 
       <Cautions ids={yieldEstimate.cautions} />
     </Page>
   );
+}
+
+/** What is done next with a heap: nothing more with one that is gone. */
+function actOn({ id, phase }: Heap, { say }: Speaker): Act {
+  if (phase === 'gone') return { text: say('sharePage.back'), href: to('heap', id) };
+  return phase === 'finished'
+    ? { text: say('yieldPage.act.spread'), href: to('heap', id, 'spread') }
+    : { text: say('yieldPage.act.ready'), href: to('heap', id, 'ready') };
 }
 
 const counted = ({ place, figure }: Touchable): boolean => figure !== undefined || place === 'count';

@@ -61,20 +61,21 @@ interface CutProperties extends Properties {
   readonly label: string;
 }
 
-/** Settling takes of the height: the width stays as it was built. */
+/** Settling takes of the height: the width stays as it is when the heap is fullest. */
 function Cut({ input, answer, moment, label }: CutProperties): ReactNode {
   const speaker = useSpeaker();
   const unit = unitFor('temperature', speaker.system);
-  const volume_m3 = answer.volume_m3.p50[moment.at] ?? 0;
-  const built_m3 = answer.volume_m3.p50[0] ?? volume_m3;
-  const { form, width_m, height_m } = sectionOf(input.shape, built_m3);
+  const course_m3 = answer.volume_m3.p50;
+  const fullest_m3 = Math.max(...course_m3);
+  const volume_m3 = course_m3[moment.at] ?? 0;
+  const { form, width_m, height_m } = sectionOf(input.shape, fullest_m3);
   return (
     <CutThrough
       label={label}
       form={form}
       width_m={width_m}
-      height_m={(height_m * volume_m3) / built_m3}
-      builtHeight_m={height_m}
+      height_m={(height_m * volume_m3) / fullest_m3}
+      fullestHeight_m={height_m}
       shells_degC={answer.shells_degC[moment.at] ?? []}
       sayTemp={(temp_degC) => whole(convert(temp_degC, 'degC', unit))}
       unit={unitTable[unit].symbol}
@@ -82,15 +83,18 @@ function Cut({ input, answer, moment, label }: CutProperties): ReactNode {
   );
 }
 
-/** Width and height of the section of a heap of a volume, as it is built. */
-function sectionOf(
-  shape: HeapShape | undefined,
-  volume_m3: number,
-): { readonly form: 'box' | 'dome'; readonly width_m: number; readonly height_m: number } {
-  const built = withVolume(shape?.form === 'box' || shape?.form === 'dome' ? shape : USUAL_DOME, volume_m3);
-  return built.form === 'box'
-    ? { form: 'box', width_m: built.width_m, height_m: built.height_m }
-    : { form: 'dome', width_m: built.diameter_m, height_m: built.height_m };
+interface Section {
+  readonly form: 'box' | 'dome';
+  readonly width_m: number;
+  readonly height_m: number;
+}
+
+/** The section of a heap of a volume; a long heap is cut across. */
+function sectionOf(shape: HeapShape | undefined, volume_m3: number): Section {
+  if (shape?.form === 'box') return { ...withVolume(shape, volume_m3), form: 'box' };
+  if (shape?.form === 'long') return { ...withVolume(shape, volume_m3), form: 'dome' };
+  const { diameter_m, height_m } = withVolume(shape?.form === 'dome' ? shape : USUAL_DOME, volume_m3);
+  return { form: 'dome', width_m: diameter_m, height_m };
 }
 
 function Core({ answer, moment }: { readonly answer: HeapRunAnswer; readonly moment: AtMoment }): ReactNode {

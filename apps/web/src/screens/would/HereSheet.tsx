@@ -11,32 +11,37 @@ import { degrees } from './said.ts';
 
 interface Properties {
   readonly here: Here;
+  /** Whether somebody read the air beside it. */
+  readonly isAirRead: boolean;
   readonly onHere: (here: Here) => void;
 }
 
 /** The air, the walls and the cover. The heap is followed anew when the sheet is closed with its own word. */
-export function HereSheet({ here, onHere }: Properties): ReactNode {
+export function HereSheet({ here, isAirRead, onHere }: Properties): ReactNode {
   const speaker = useSpeaker();
   const [walls, setWalls] = useState<HeapWallId>(here.walls);
   const [cover, setCover] = useState<HeapCoverId>(here.cover);
-  const [air_degC, setAir] = useState<number | null>(here.air_degC);
+  const [air_degC, setAir] = useState<Here['air_degC'] | null>(here.air_degC);
   // The field is begun anew when a week is chosen, and left alone while somebody writes in it.
   const [chosenWeek, setChosenWeek] = useState(0);
-  const week = weekIds.find((id) => weeks_degC[id] === air_degC) ?? null;
+  const chosen = air_degC === 'as-read' ? air_degC : (weekIds.find((id) => weeks_degC[id] === air_degC) ?? null);
   return (
     <Sheet title={speaker.say('wouldPage.here.title')}>
       <div className="stack">
-        <Choices<Week>
+        <Choices<Week | 'as-read'>
           legend={speaker.say('wouldPage.here.week')}
-          options={weekIds.map((value) => ({
-            value,
-            text: speaker.say(`wouldPage.here.week.${value}`, {
-              air: degrees(speaker, weeks_degC[value]),
-            }),
-          }))}
-          value={week}
-          onChange={(chosen) => {
-            setAir(weeks_degC[chosen]);
+          options={[
+            ...(isAirRead ? [{ value: 'as-read' as const, text: speaker.say('wouldPage.here.week.as-read') }] : []),
+            ...weekIds.map((value) => ({
+              value,
+              text: speaker.say(`wouldPage.here.week.${value}`, {
+                air: degrees(speaker, weeks_degC[value]),
+              }),
+            })),
+          ]}
+          value={chosen}
+          onChange={(next) => {
+            setAir(next === 'as-read' ? next : weeks_degC[next]);
             setChosenWeek((before) => before + 1);
           }}
         />
@@ -45,7 +50,7 @@ export function HereSheet({ here, onHere }: Properties): ReactNode {
           label={speaker.say('wouldPage.here.air')}
           hint={speaker.say('wouldPage.here.airHint')}
           shownAs="temperature"
-          value={air_degC}
+          value={air_degC === 'as-read' ? null : air_degC}
           onChange={setAir}
         />
         <Choices<HeapWallId>

@@ -1,6 +1,6 @@
 import '@loamwright/words/later';
 import { wallAround } from '@loamwright/advisor';
-import type { MixSolution } from '@loamwright/science';
+import { type MixSolution, USUAL_RUN_DAYS } from '@loamwright/science';
 import { type ReactNode, useMemo } from 'react';
 import { useSettings } from '../../device/settings.ts';
 import { useBook } from '../../keep/useBook.ts';
@@ -11,7 +11,7 @@ import { Page } from '../../shell/Page.tsx';
 import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
 import { NoMix } from '../mix/NoMix.tsx';
-import { shapeIn } from './asked.ts';
+import { type Placed, shapeIn } from './asked.ts';
 import { WouldPage } from './WouldPage.tsx';
 
 /** What the mix in hand would do in the bay that is to be filled. */
@@ -35,12 +35,17 @@ function WouldOf({ bins, solution }: Properties): ReactNode {
   const { measures_L } = useSettings();
   const { holding } = useBook().leaf;
   const question = speaker.say('wouldPage.question');
-  const mix = useMemo(
-    () => ({ ...mixLaid(bins, solution, measures_L, holding), water_L: solution.water_L }),
+  const placed = useMemo(
+    (): Placed => ({
+      mix: { ...mixLaid(bins, solution, measures_L, holding), water_L: solution.water_L },
+      shape: shapeIn(bins.bay),
+      acts: [],
+      air: [],
+      days: USUAL_RUN_DAYS,
+    }),
     [bins, solution, measures_L, holding],
   );
-  const shape = useMemo(() => shapeIn(bins.bay), [bins.bay]);
-  if (mix.ingredients.length === 0) {
+  if (placed.mix.ingredients.length === 0) {
     return (
       <Page question={question} act={{ text: speaker.say('wouldPage.bins'), href: to('bins') }}>
         <p className="answer">{speaker.say('wouldPage.noMix')}</p>
@@ -51,8 +56,7 @@ function WouldOf({ bins, solution }: Properties): ReactNode {
     <WouldPage
       question={question}
       act={{ text: speaker.say('wouldPage.card'), href: to('bins', 'card') }}
-      mix={mix}
-      shape={shape}
+      placed={placed}
       stands={{ walls: wallAround[bins.bay.wall], cover: 'open' }}
     />
   );

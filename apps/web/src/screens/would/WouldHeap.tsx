@@ -1,32 +1,31 @@
 import '@loamwright/words/later';
-import { baySize, coverOver, wallAround } from '@loamwright/advisor';
+import { heapAsBuilt, MOST_RUN_DAYS } from '@loamwright/advisor';
 import type { Heap } from '@loamwright/daybook';
 import { type ReactNode, useMemo } from 'react';
+import { now } from '../../keep/time.ts';
 import { useBook } from '../../keep/useBook.ts';
 import { Page } from '../../shell/Page.tsx';
 import { to } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
-import { shapeIn } from './asked.ts';
-import { builtMix } from './built-mix.ts';
+import { placedAsBuilt } from './asked.ts';
 import { WouldPage } from './WouldPage.tsx';
 
-/** What a heap of the daybook would do, as it was built. */
+/** What a heap of the daybook would do, as it was built and with what was done to it since. */
 export default function WouldHeap({ heap }: { readonly heap: Heap }): ReactNode {
   const speaker = useSpeaker();
   const { holding } = useBook().leaf;
   const question = speaker.say('wouldPage.question.heap', { heap: heap.name });
   const act = { text: speaker.say('wouldPage.heap'), href: to('heap', heap.id) };
-  const mix = useMemo(() => builtMix(heap, holding), [heap, holding]);
-  const bay = heap.built?.body.bay;
-  const wall = bay === undefined ? undefined : holding.bays.get(bay)?.setUp.body.wall;
-  const shape = useMemo(() => {
-    const size = bay === undefined ? undefined : baySize(holding, bay);
-    return size === undefined || wall === undefined ? undefined : shapeIn({ ...size, wall });
-  }, [holding, bay, wall]);
-  if (mix === undefined) {
+  const kept = useMemo(() => heapAsBuilt(heap, holding, now()), [heap, holding]);
+  const placed = useMemo(() => (kept === undefined ? undefined : placedAsBuilt(kept)), [kept]);
+  if (kept === undefined || placed === undefined) {
     return (
       <Page question={question} act={act}>
-        <p className="answer">{speaker.say('wouldPage.noLayers')}</p>
+        <p className="answer">
+          {kept === undefined
+            ? speaker.say('wouldPage.noLayers')
+            : speaker.say('wouldPage.tooOld', { days: MOST_RUN_DAYS })}
+        </p>
       </Page>
     );
   }
@@ -34,12 +33,9 @@ export default function WouldHeap({ heap }: { readonly heap: Heap }): ReactNode 
     <WouldPage
       question={question}
       act={act}
-      mix={mix}
-      shape={shape}
-      stands={{
-        walls: wall === undefined ? 'none' : wallAround[wall],
-        cover: heap.cover === null ? 'open' : coverOver[heap.cover.body.cover],
-      }}
+      placed={placed}
+      stands={{ walls: kept.standing.walls ?? 'none', cover: kept.standing.cover ?? 'open' }}
+      notes={kept.notes}
     />
   );
 }

@@ -1,56 +1,60 @@
 import '@loamwright/words/later';
-import type { HeapRunAnswer, HeapRunInput, HeapShape, MixInput } from '@loamwright/science';
-import type { Speaker } from '@loamwright/words';
+import { type HeapRunReport, heapRunReport } from '@loamwright/advisor';
+import { USUAL_MEMBERS } from '@loamwright/science';
+import type { Saying } from '@loamwright/words';
 import { type ReactNode, useMemo, useState } from 'react';
 import { useFollowed } from '../../mix/heap-run.ts';
 import { Cautions } from '../../parts/Cautions.tsx';
+import { QuantitySheet } from '../../parts/QuantitySheet.tsx';
 import { Sentence, type Touchable } from '../../parts/Sentence.tsx';
 import { type Act, Page } from '../../shell/Page.tsx';
 import { openSheet, useRoute } from '../../shell/route.ts';
 import { useSpeaker } from '../../shell/words.tsx';
-import { DAYS, HEAPS, type Here, wouldInput } from './asked.ts';
+import { type Here, type Placed, wouldInput } from './asked.ts';
 import { Changes } from './Changes.tsx';
-import { FigureSheet, touchedPlaces } from './FigureSheet.tsx';
 import { FollowedProblem } from './FollowedProblem.tsx';
 import { HeapPictures } from './HeapPictures.tsx';
 import { HereSheet } from './HereSheet.tsx';
 import { keptAir } from './kept-air.ts';
-import { answerSaid, hereSaid, whySaid } from './said.ts';
+import { doneSaid, hereSaid, temperature } from './said.ts';
 
 interface Properties {
   readonly question: string;
   readonly act: Act;
-  readonly mix: MixInput;
-  readonly shape: HeapShape | undefined;
-  /** What stands around it and lies on it, as far as that is known. */
+  readonly placed: Placed;
+  /** What stands around it and lies on it when it is built, as far as that is known. */
   readonly stands: Pick<Here, 'walls' | 'cover'>;
+  /** What is to be said of how the heap was understood. */
+  readonly notes?: readonly Saying[] | undefined;
 }
 
 /** What a mix would do in its place: how hot, when, what is lost, why, and what would change it. */
-export function WouldPage({ question, act, mix, shape, stands }: Properties): ReactNode {
+export function WouldPage({ question, act, placed, stands, notes = [] }: Properties): ReactNode {
   const speaker = useSpeaker();
   const { sheet } = useRoute();
-  const [here, setHere] = useState<Here>(() => ({ ...stands, air_degC: keptAir.get() }));
-  const input = useMemo(() => wouldInput(mix, shape, here), [mix, shape, here]);
+  const isAirRead = placed.air.length > 0;
+  const [here, setHere] = useState<Here>(() => ({ ...stands, air_degC: isAirRead ? 'as-read' : keptAir.get() }));
+  const input = useMemo(() => wouldInput(placed, here), [placed, here]);
   const { found, isCurrent } = useFollowed(input);
   const answer = found?.is === 'followed' ? found.answer : null;
-  const place = touchedPlaces.find((one) => sheet === `figure:${one}`);
+  const report = useMemo(() => (answer === null ? null : heapRunReport(answer)), [answer]);
   return (
     <Page question={question} act={act}>
       <div role="status">
         {!isCurrent && (
           <p className={answer === null ? 'answer' : 'small quiet'}>
             {answer === null
-              ? speaker.say('wouldPage.following', { of: HEAPS, days: DAYS })
+              ? speaker.say('wouldPage.following', { of: USUAL_MEMBERS, days: placed.days })
               : speaker.say('wouldPage.anew')}
           </p>
         )}
         {isCurrent && <FollowedProblem found={found} />}
       </div>
       <div className="stack">
-        {answer !== null && <Answer answer={answer} />}
+        {report !== null && <Answer report={report} />}
         <p className="told">
           <Sentence saying={hereSaid(speaker, here)} touchable={isHere} onTouch={() => openSheet('here')} />
+          {placed.acts.length > 0 && ` ${doneSaid(speaker, placed.acts)}`}
         </p>
       </div>
       <p className="words-row">
@@ -58,72 +62,61 @@ export function WouldPage({ question, act, mix, shape, stands }: Properties): Re
           {speaker.say('wouldPage.here.change')}
         </button>
       </p>
-      {answer !== null && <Reasons input={input} answer={answer} isCurrent={isCurrent} />}
+      {answer !== null && <HeapPictures input={input} answer={answer} />}
+      {answer !== null && isCurrent && <Changes input={input} answer={answer} />}
+      {report !== null && <Why report={report} notes={notes} />}
       {sheet === 'here' && (
         <HereSheet
           here={here}
+          isAirRead={isAirRead}
           onHere={(next) => {
-            keptAir.set(next.air_degC);
+            if (next.air_degC !== 'as-read') keptAir.set(next.air_degC);
             setHere(next);
           }}
         />
       )}
-      {place !== undefined && answer !== null && <FigureSheet place={place} answer={answer} />}
+      {sheet === PEAK_SHEET && answer !== null && (
+        <QuantitySheet title={speaker.say('wouldPage.sheet.peak')} figure={temperature(speaker, answer.peak_degC)} />
+      )}
     </Page>
   );
 }
 
 const isHere = ({ place }: Touchable): boolean => place === 'air' || place === 'walls' || place === 'cover';
-const isFigure = ({ place }: Touchable): boolean => touchedPlaces.some((one) => one === place);
+const isPeak = ({ place }: Touchable): boolean => place === 'peak';
+const PEAK_SHEET = 'figure:peak';
 
-function Answer({ answer }: { readonly answer: HeapRunAnswer }): ReactNode {
-  const speaker = useSpeaker();
-  const [first, ...more] = answerSaid(speaker, answer);
-  const open = ({ place }: Touchable): void => openSheet(`figure:${place}`);
+function Answer({ report: { heats, turn, lost } }: { readonly report: HeapRunReport }): ReactNode {
   return (
     <>
-      {first !== undefined && (
-        <p className="answer">
-          <Sentence saying={first} touchable={isFigure} onTouch={open} />
-        </p>
-      )}
-      {more.map((saying) => (
-        <p key={saying.key} className="told">
-          <Sentence saying={saying} touchable={isFigure} onTouch={open} />
-        </p>
-      ))}
+      <p className="answer">
+        <Sentence saying={heats} touchable={isPeak} onTouch={() => openSheet(PEAK_SHEET)} />
+      </p>
+      <p className="told">
+        {turn !== undefined && <Sentence saying={turn} />} <Sentence saying={lost} />
+      </p>
     </>
   );
 }
 
-interface ReasonsProperties {
-  readonly input: HeapRunInput;
-  readonly answer: HeapRunAnswer;
-  /** Whether the answer is that of the question: only then a change can be told beside it. */
-  readonly isCurrent: boolean;
+interface WhyProperties {
+  readonly report: HeapRunReport;
+  readonly notes: readonly Saying[];
 }
 
-function Reasons({ input, answer, isCurrent }: ReasonsProperties): ReactNode {
+function Why({ report, notes }: WhyProperties): ReactNode {
   const speaker = useSpeaker();
   return (
     <>
-      <HeapPictures input={input} answer={answer} />
-      {isCurrent && <Changes input={input} answer={answer} />}
       <section className="section">
         <h2>{speaker.say('wouldPage.why')}</h2>
         <ul className="lines">
-          {[...notesSaid(speaker, answer), ...whySaid(speaker, answer).map((said) => speaker.tell(said))].map(
-            (line) => (
-              <li key={line}>{line}</li>
-            ),
-          )}
+          {[...report.reasons, ...notes, ...report.notes].map((saying) => (
+            <li key={saying.key}>{speaker.tell(saying)}</li>
+          ))}
         </ul>
       </section>
-      <Cautions ids={answer.cautions} />
+      <Cautions ids={report.cautions} />
     </>
   );
-}
-
-function notesSaid(speaker: Speaker, { notes }: HeapRunAnswer): readonly string[] {
-  return notes.map((id) => speaker.say(`wouldPage.note.${id}`));
 }

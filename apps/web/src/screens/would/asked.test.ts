@@ -1,20 +1,35 @@
-import { wallAround } from '@loamwright/advisor';
-import type { HeapRunInput } from '@loamwright/science';
+import { heapAsBuilt, MOST_RUN_DAYS, wallAround } from '@loamwright/advisor';
+import { fold } from '@loamwright/daybook';
+import { minutesIn2026, testWriter } from '@loamwright/daybook/testing';
+import { check, type HeapRunInput, heapRun, USUAL_MEMBERS, USUAL_RUN_DAYS } from '@loamwright/science';
 import { describe, expect, it } from 'vitest';
-import { changesOf, DAYS, HEAPS, shapeIn, wouldInput } from './asked.ts';
+import { changesOf, type Here, type Placed, placedAsBuilt, shapeIn, wouldInput } from './asked.ts';
 
 const pallets = { width_m: 1.2, depth_m: 1, height_m: 1, wall: 'pallets' } as const;
-const asked: HeapRunInput = wouldInput(
-  {
+const here: Here = { air_degC: 12, walls: 'pallet', cover: 'open' };
+const placed: Placed = {
+  mix: {
     ingredients: [
       { material: 'straw', amount: { measure: 'barrow', count: 3 } },
       { material: 'goat-bedding', amount: { mass_kg: { p10: 80, p50: 100, p90: 130 } } },
     ],
     water_L: 40,
   },
-  shapeIn(pallets),
-  { air_degC: 12, walls: 'pallet', cover: 'open' },
-);
+  shape: shapeIn(pallets),
+  acts: [],
+  air: [],
+  days: USUAL_RUN_DAYS,
+};
+const asked = wouldInput(placed, here);
+/** The same, covered with a sheet on the third day, watered, and fed. */
+const tended: HeapRunInput = {
+  ...asked,
+  acts: [
+    { at_day: 3, act: 'stand', cover: 'tarpaulin' },
+    { at_day: 8, act: 'water', water_L: 20 },
+    { at_day: 9, act: 'add', mix: { ingredients: [{ material: 'straw', amount: { mass_kg: 10 } }] } },
+  ],
+};
 const change = (id: string, input = asked): HeapRunInput | undefined =>
   changesOf(input, 1).find((one) => one.id === id)?.input;
 
@@ -30,9 +45,57 @@ describe('the question that a mix in its place comes to', () => {
       walls: 'pallet',
       cover: 'open',
       weather: { still: { temp_degC: 12 } },
-      days: DAYS,
-      members: HEAPS,
+      days: USUAL_RUN_DAYS,
+      members: USUAL_MEMBERS,
     });
+  });
+
+  it('is of the air as it was read beside it, a figure a day', () => {
+    const air = [
+      { at_day: 0, temp_degC: 8 },
+      { at_day: 2, temp_degC: 12 },
+    ];
+    const { weather } = wouldInput({ ...placed, air, days: 3 }, { ...here, air_degC: 'as-read' });
+    const values = [8, 10, 12, 12].map((temp_degC) => ({ temp_degC }));
+    expect(weather).toEqual({ readings: { every_h: 24, values } });
+  });
+});
+
+describe('a heap of the daybook', () => {
+  const day = (number: number): string => minutesIn2026(number * 1440);
+  const asBuilt = (today: number): Placed | undefined => {
+    const writer = testWriter();
+    const layers = [{ material: 'straw', mass_kg: 60 }];
+    writer.write('heap-built', 'heap', { name: 'Heap', layers, water_L: 30 }, { happened: day(2) });
+    writer.write('turned', 'heap', {}, { happened: day(8) });
+    writer.write('covered', 'heap', { cover: 'sheet' }, { happened: day(9) });
+    writer.write('reading', 'heap', { temp_degC: 52, ambient_degC: 9 }, { happened: day(5) });
+    const holding = fold(writer.entries, {});
+    const heap = holding.heaps.get('heap');
+    if (heap === undefined) throw new RangeError('no heap');
+    const kept = heapAsBuilt(heap, holding, day(today));
+    return kept === undefined ? undefined : placedAsBuilt(kept);
+  };
+
+  it('is followed with what was done to it, from its building to four weeks from now', () => {
+    const found = asBuilt(52);
+    expect(found).toEqual({
+      mix: { ingredients: [{ material: 'straw', amount: { mass_kg: 60 } }], water_L: 30 },
+      shape: undefined,
+      acts: [
+        { at_day: 6, act: 'turn' },
+        { at_day: 7, act: 'stand', cover: 'tarpaulin' },
+      ],
+      air: [{ at_day: 3, temp_degC: 9 }],
+      days: 50 + 28,
+    });
+    expect(found && check(heapRun.input, wouldInput(found, { ...here, air_degC: 'as-read' })).ok).toBe(true);
+  });
+
+  it('is followed for two months at least, and not at all where it is older than any run', () => {
+    expect(asBuilt(12)?.days).toBe(USUAL_RUN_DAYS);
+    expect(asBuilt(2 + MOST_RUN_DAYS)?.days).toBe(MOST_RUN_DAYS);
+    expect(asBuilt(3 + MOST_RUN_DAYS)).toBeUndefined();
   });
 });
 
@@ -53,6 +116,21 @@ describe('what is done otherwise', () => {
   it('is never a larger heap of an amount that is only a word', () => {
     const vague: HeapRunInput = { ...asked, ingredients: [{ material: 'straw', amount: { vague: 'a-lot' } }] };
     expect(change('larger', vague)).toBeUndefined();
+  });
+
+  it('is half as much again of what is poured and laid on later, too', () => {
+    expect(change('larger', tended)?.acts).toEqual([
+      tended.acts?.[0],
+      { at_day: 8, act: 'water', water_L: 30 },
+      { at_day: 9, act: 'add', mix: { ingredients: [{ material: 'straw', amount: { mass_kg: 15 } }] } },
+    ]);
+  });
+
+  it('lies on it to the end, in place of what was laid on it on the way', () => {
+    expect(change('straw', tended)).toMatchObject({ cover: 'straw', acts: [{ cover: 'straw' }, {}, {}] });
+    expect(change('sheet', tended)).toMatchObject({ cover: 'tarpaulin', acts: [{ cover: 'tarpaulin' }, {}, {}] });
+    expect(change('sheet', { ...tended, cover: 'tarpaulin' })).toBeUndefined();
+    expect(change('straw', { ...tended, cover: 'straw' })).toBeDefined();
   });
 
   it('is one thing at a time', () => {

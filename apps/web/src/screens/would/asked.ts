@@ -1,22 +1,33 @@
-import { scaled } from '@loamwright/advisor';
+import { airAsRead, daysToFollow, type HeapAsBuilt, scaled, type TempAtDay } from '@loamwright/advisor';
 import type { Wall } from '@loamwright/daybook';
-import type {
-  Amount,
-  HeapCoverId,
-  HeapRunInput,
-  HeapShape,
-  HeapWallId,
-  Ingredient,
-  MixInput,
+import {
+  type Amount,
+  type HeapCoverId,
+  type HeapRunInput,
+  type HeapShape,
+  type HeapWallId,
+  type Ingredient,
+  type MixInput,
+  type ToldAct,
+  type ToldWeather,
+  USUAL_MEMBERS,
 } from '@loamwright/science';
 
-/** How long a heap is followed here, and as how many of the heaps that it may turn out to be. */
-export const DAYS = 60;
-export const HEAPS = 64;
+/** A mix in its place, and what was done to it since it was laid there. */
+export interface Placed {
+  readonly mix: MixInput;
+  readonly shape: HeapShape | undefined;
+  readonly acts: readonly ToldAct[];
+  /** Air that was read beside it. */
+  readonly air: readonly TempAtDay[];
+  /** How long it is followed. */
+  readonly days: number;
+}
 
 /** What stands around a heap, what lies on it, and the air: all that is asked, and nothing of it has to be said. */
 export interface Here {
-  readonly air_degC: number;
+  /** The same all the time, or as it was read beside the heap. */
+  readonly air_degC: number | 'as-read';
   readonly walls: HeapWallId;
   readonly cover: HeapCoverId;
 }
@@ -41,18 +52,33 @@ export function shapeIn({ width_m, depth_m, height_m, wall }: Stand): HeapShape 
     : { form: 'box', width_m, depth_m, height_m };
 }
 
+/** A heap of the daybook in its place; undefined where it is too old to be followed. */
+export function placedAsBuilt(kept: HeapAsBuilt): Placed | undefined {
+  const days = daysToFollow(kept);
+  if (days === undefined) return undefined;
+  const { ingredients, water_L, shape, acts, air } = kept;
+  return { mix: { ingredients, ...(water_L !== undefined && { water_L }) }, shape, acts, air, days };
+}
+
 /** The question that a mix in its place comes to. */
-export function wouldInput(mix: MixInput, shape: HeapShape | undefined, here: Here): HeapRunInput {
+export function wouldInput({ mix, shape, acts, air, days }: Placed, here: Here): HeapRunInput {
   const { air_degC, walls, cover } = here;
   return {
     ...mix,
     ...(shape !== undefined && { shape }),
     walls,
     cover,
-    weather: { still: { temp_degC: air_degC } },
-    days: DAYS,
-    members: HEAPS,
+    weather: air_degC === 'as-read' ? dailyAir(airAsRead(air, days)) : { still: { temp_degC: air_degC } },
+    days,
+    acts,
+    members: USUAL_MEMBERS,
   };
+}
+
+const HOURS_A_DAY = 24;
+
+function dailyAir(days_degC: readonly number[]): ToldWeather {
+  return { readings: { every_h: HOURS_A_DAY, values: days_degC.map((temp_degC) => ({ temp_degC })) } };
 }
 
 type ChangeId = 'larger' | 'straw' | 'sheet' | 'insulated' | 'chopped' | 'wetter' | 'drier';
@@ -80,11 +106,11 @@ export function changesOf(input: HeapRunInput, volume_m3: number): readonly Chan
   const larger = largerBy(LARGER, input);
   const changes: readonly (Change | null)[] = [
     larger === null ? null : { id: 'larger', input: larger },
-    input.cover === 'straw' ? null : { id: 'straw', input: { ...input, cover: 'straw' } },
-    input.cover === 'tarpaulin' ? null : { id: 'sheet', input: { ...input, cover: 'tarpaulin' } },
-    input.walls === 'insulated' || input.walls === 'strawBales'
+    hasAllAlong(input, 'cover', ['straw']) ? null : { id: 'straw', input: allAlong(input, { cover: 'straw' }) },
+    hasAllAlong(input, 'cover', ['tarpaulin']) ? null : { id: 'sheet', input: allAlong(input, { cover: 'tarpaulin' }) },
+    hasAllAlong(input, 'walls', ['insulated', 'strawBales'])
       ? null
-      : { id: 'insulated', input: { ...input, walls: 'insulated' } },
+      : { id: 'insulated', input: allAlong(input, { walls: 'insulated' }) },
     input.chopped === true ? null : { id: 'chopped', input: { ...input, chopped: true } },
     { id: 'wetter', water_L, input: { ...input, water_L: poured_L + water_L } },
     less_L < CAN_L ? null : { id: 'drier', water_L: less_L, input: { ...input, water_L: poured_L - less_L } },
@@ -92,19 +118,55 @@ export function changesOf(input: HeapRunInput, volume_m3: number): readonly Chan
   return changes.flatMap((change) => change ?? []);
 }
 
+type Standing = Pick<HeapRunInput, 'cover' | 'walls'>;
+
+/** Whether it stands so from the first day to the last. */
+function hasAllAlong(input: HeapRunInput, part: keyof Standing, any: readonly (HeapCoverId | HeapWallId)[]): boolean {
+  const later = (input.acts ?? []).flatMap((act) => (act.act === 'stand' ? (act[part] ?? []) : []));
+  const first = input[part];
+  return first !== undefined && [first, ...later].every((one) => any.includes(one));
+}
+
+/** Standing so from the first day to the last, whatever was changed on the way. */
+function allAlong(input: HeapRunInput, standing: Standing): HeapRunInput {
+  const acts = (input.acts ?? []).map((act) => {
+    if (act.act !== 'stand') return act;
+    return {
+      ...act,
+      ...(act.cover !== undefined && standing.cover !== undefined && { cover: standing.cover }),
+      ...(act.walls !== undefined && standing.walls !== undefined && { walls: standing.walls }),
+    };
+  });
+  return { ...input, ...standing, acts };
+}
+
 /** So many times of everything, in an outline that has grown alike; null where an amount is only a word. */
 function largerBy(times: number, input: HeapRunInput): HeapRunInput | null {
-  const ingredients = input.ingredients.map((one): Ingredient | null => {
+  const ingredients = timesAll(input.ingredients, times);
+  const acts = (input.acts ?? []).map((act) => timesAct(act, times));
+  if (ingredients === null || acts.includes(null)) return null;
+  return {
+    ...input,
+    ingredients,
+    ...(input.water_L !== undefined && { water_L: scaled(input.water_L, times) }),
+    ...(input.shape !== undefined && { shape: grownAlike(input.shape, Math.cbrt(times)) }),
+    acts: acts.flatMap((act) => act ?? []),
+  };
+}
+
+function timesAct(act: ToldAct, times: number): ToldAct | null {
+  if (act.act === 'water') return { ...act, water_L: times * act.water_L };
+  if (act.act !== 'add') return act;
+  const ingredients = timesAll(act.mix.ingredients, times);
+  return ingredients === null ? null : { ...act, mix: { ...act.mix, ingredients } };
+}
+
+function timesAll(ingredients: readonly Ingredient[], times: number): readonly Ingredient[] | null {
+  const larger = ingredients.map((one): Ingredient | null => {
     const amount = timesAmount(one.amount, times);
     return amount === null ? null : { ...one, amount };
   });
-  if (ingredients.includes(null)) return null;
-  return {
-    ...input,
-    ingredients: ingredients.flatMap((one) => one ?? []),
-    ...(input.water_L !== undefined && { water_L: scaled(input.water_L, times) }),
-    ...(input.shape !== undefined && { shape: grownAlike(input.shape, Math.cbrt(times)) }),
-  };
+  return larger.includes(null) ? null : larger.flatMap((one) => one ?? []);
 }
 
 function timesAmount(amount: Amount, times: number): Amount | null {

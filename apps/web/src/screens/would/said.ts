@@ -1,6 +1,5 @@
 import '@loamwright/words/later';
-import type { Course, Estimate, HeapRunAnswer } from '@loamwright/science';
-import { heapLimits_degC } from '@loamwright/science';
+import type { Course, Estimate, HeapRunAnswer, ToldAct } from '@loamwright/science';
 import { convert, unitFor } from '@loamwright/units';
 import type { Figure, Saying, Speaker } from '@loamwright/words';
 import type { Change, Here } from './asked.ts';
@@ -11,7 +10,8 @@ function wholeDegrees(speaker: Speaker, temp_degC: number): number {
   return convert(Math.round(convert(temp_degC, 'degC', unit)), unit, 'degC');
 }
 
-function temperature(speaker: Speaker, temp_degC: number | Estimate): Figure {
+/** The same as a figure of a sentence. */
+export function temperature(speaker: Speaker, temp_degC: number | Estimate): Figure {
   const read = (value: number): number => wholeDegrees(speaker, value);
   const figure =
     typeof temp_degC === 'number'
@@ -30,55 +30,28 @@ export function whole(day: number): string {
   return String(Math.round(day));
 }
 
-/** A share, to whole percents; what is lost is never told as less than nothing. */
-export function percent(share_pct: number): string {
-  return `${Math.max(0, Math.round(share_pct))} %`;
-}
-
-/** From this share of the heaps on it is said that it should get hot; up to what is left of all, that it stays cold. */
-const SURE_share = 0.8;
-
-/** What the heap would do, as sentences of the answer. */
-export function answerSaid(speaker: Speaker, answer: HeapRunAnswer): readonly Saying[] {
-  const { heats, peak_degC, peak_day, firstTurn_day } = answer;
-  const met = heats.met === 0 ? 'none' : heats.met === heats.of ? 'all' : 'some';
-  const places = {
-    heats: {
-      key: `wouldPage.heats.${met}`,
-      places: { count: speaker.say('wouldPage.heats.count', { met: heats.met, of: heats.of }) },
-    },
-    peakDay: whole(peak_day.p50),
-    peak: temperature(speaker, peak_degC),
-    range: { ...temperature(speaker, peak_degC), asRange: true },
-  } as const;
-  const lost: Saying = {
-    key: 'wouldPage.lost',
-    places: {
-      days: whole(lastOf(answer.day)),
-      volume: percent(answer.volumeLost_pctVolume.p50),
-      nitrogen: percent(answer.nitrogenLost_pctNitrogen.p50),
-      dry: percent(answer.dryLost_pctDry.p50),
-    },
-  };
-  const share = heats.met / heats.of;
-  if (share <= 1 - SURE_share) return [{ key: 'wouldPage.cold', places }, lost];
-  const turn: Saying =
-    firstTurn_day === undefined
-      ? { key: 'wouldPage.turn.none', places: { days: whole(lastOf(answer.day)) } }
-      : { key: 'wouldPage.turn', places: { day: whole(firstTurn_day.p50) } };
-  return [{ key: share >= SURE_share ? 'wouldPage.hot' : 'wouldPage.open', places: { ...places, turn } }, lost];
-}
-
 /** Where and in what air that is. */
 export function hereSaid(speaker: Speaker, { air_degC, walls, cover }: Here): Saying {
+  const isRead = air_degC === 'as-read';
   return {
-    key: 'wouldPage.here',
+    key: isRead ? 'wouldPage.here.read' : 'wouldPage.here',
     places: {
-      air: temperature(speaker, air_degC),
+      air: isRead ? speaker.say('wouldPage.here.beside') : temperature(speaker, air_degC),
       walls: speaker.say(`wouldPage.walls.${walls}`),
       cover: speaker.say(`wouldPage.cover.${cover}`),
     },
   };
+}
+
+const done = ['turn', 'water', 'add', 'stand'] as const satisfies readonly ToldAct['act'][];
+
+/** What is done to it on the way, by kind and how often. */
+export function doneSaid(speaker: Speaker, acts: readonly ToldAct[]): string {
+  const counts = done.map((kind) => ({ kind, count: acts.filter(({ act }) => act === kind).length }));
+  const told = counts.filter(({ count }) => count > 0);
+  return speaker.say('wouldPage.done', {
+    acts: speaker.list(told.map(({ kind, count }) => speaker.say(`wouldPage.done.${kind}`, { count }))),
+  });
 }
 
 /** How the heap with one thing otherwise differs from the heap as it stands. */
@@ -89,7 +62,13 @@ export function differenceSaid(speaker: Speaker, before: HeapRunAnswer, after: H
   const sayDays = (count: number): string => speaker.say('wouldPage.days', { count });
   const hot: Saying = {
     key: hotKey(longer, days),
-    places: { more: sayDays(longer), less: sayDays(-longer), days: sayDays(days) },
+    places: {
+      more: sayDays(longer),
+      less: sayDays(-longer),
+      days: sayDays(days),
+      low: whole(after.hotDays_day.p10),
+      high: whole(after.hotDays_day.p90),
+    },
   };
   return speaker.tell({
     key: more > 0 ? 'wouldPage.differs.more' : more < 0 ? 'wouldPage.differs.fewer' : 'wouldPage.differs.same',
@@ -109,46 +88,6 @@ export function changeSaid(speaker: Speaker, { id, water_L }: Change): string {
   return speaker.say(id === 'drier' ? 'wouldPage.change.drier' : 'wouldPage.change.wetter', {
     water: speaker.likely(water_L, 'L', 'liquid'),
   });
-}
-
-/** Where the heat, the water and the nitrogen go, and what the model is. */
-export function whySaid(speaker: Speaker, answer: HeapRunAnswer): readonly Saying[] {
-  const { hotDays_day, publishedNitrogenLost_pctNitrogen } = answer;
-  return [
-    {
-      key: 'wouldPage.why.heats',
-      places: {
-        hot: temperature(speaker, heapLimits_degC.sanitisingDay),
-        days: speaker.say('wouldPage.days', { count: Math.round(hotDays_day.p50) }),
-        low: whole(hotDays_day.p10),
-        high: whole(hotDays_day.p90),
-      },
-    },
-    ...heatSaid(answer),
-    {
-      key: 'wouldPage.why.water',
-      places: {
-        steam: speaker.likely(answer.waterEvaporated_L, 'L', 'liquid'),
-        run: speaker.likely(answer.waterRunOff_L, 'L', 'liquid'),
-        days: whole(lastOf(answer.day)),
-      },
-    },
-    {
-      key: 'wouldPage.why.nitrogen',
-      places: {
-        low: whole(publishedNitrogenLost_pctNitrogen.low),
-        high: whole(publishedNitrogenLost_pctNitrogen.high),
-      },
-    },
-    { key: 'wouldPage.why.model' },
-  ];
-}
-
-/** Where the heat goes; nothing is said of a heap that makes none to speak of. */
-function heatSaid({ heatThroughSurface_share: surface, heatWithAir_share: air }: HeapRunAnswer): readonly Saying[] {
-  if (surface === undefined || air === undefined) return [];
-  const places = { surface: percent(100 * surface.p50), air: percent(100 * air.p50) };
-  return [{ key: 'wouldPage.why.heat', places }];
 }
 
 /** A heap at a moment of its course, °C. */
