@@ -37,6 +37,7 @@ export type {
   Warning,
   WarningCode,
 } from './fold/holding.ts';
+export { within_ms } from './fold/open.ts';
 export type { OutOfForce, PointsNowhere, Powerless, Waiting } from './fold/threads.ts';
 export { type Head, type HeldOfDevice, heldOf, type Run, type Side } from './held.ts';
 export * from './kinds/index.ts';

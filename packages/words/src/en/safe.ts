@@ -34,6 +34,8 @@ export const safeEn = {
     'Of {all, number} readings each day’s lowest and highest at each point count: {kept, number}. The rules judge a day by these.',
   'cli.csv.repeated': '{count, plural, one {One reading stands} other {# readings stand}} there twice and counts once.',
   'cli.csv.aside': 'Left aside, as neither a time, a temperature of the heap nor turnings: {names}.',
+  'cli.csv.before':
+    '{count, plural, one {One of them is} other {# of them are}} older than {heap}, which was begun on {day}: left out.',
   'cli.csv.there': '{count, plural, one {One of them stood} other {# of them stood}} in the daybook already.',
   'cli.safe.log.from': 'day of the first reading; if not said, the last one is of today',
   'cli.safe.log.turned': 'days of turnings, counted from the first reading or as dates: 5,8,11 or 2026-03-05',

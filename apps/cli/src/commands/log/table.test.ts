@@ -56,6 +56,25 @@ describe('log --csv', () => {
     expect(await written(['--csv', more])).toEqual(['reading', 'reading']);
   });
 
+  it('leaves out what is older than the day on which the heap was begun, and says so', async () => {
+    const older = '1.2.2026;70;60;x\n28.2.2026;66;-;\n1.3.2026;20;-;\n';
+    const path = file(notebook.replace('\n', `\n${older}`));
+    const { code, out } = await home.run(['log', 'Hot heap', '--csv', path]);
+    expect(code).toBe(0);
+    expect(flat(out)).toContain('Written down of Hot heap: 6 readings and one turn, ');
+    expect(flat(out)).toContain('4 of them are older than Hot heap, which was begun on 1 Mar 2026: left out.');
+    const none = await home.run(['log', 'Hot heap', '--csv', file(`date;core °C\n1.2.2026;70\n`, 'old.csv')]);
+    expect(flat(none.out)).toContain('Nothing was written down. One of them is older than Hot heap');
+    expect(none.code).toBe(0);
+  });
+
+  it('keeps what is older by less than was said of the day', async () => {
+    await home.run(['build', 'straw=8barrows', '--name', 'Other heap', '--bay', '1x1x1m', '--when', 'last week']);
+    const path = file('date;core °C\n20.6.2026;60\n5.7.2026;30\n', 'week.csv');
+    const { out } = await home.run(['log', 'Other heap', '--csv', path]);
+    expect(flat(out)).toContain('Written down of Other heap: one reading');
+  });
+
   it('with --as-typed marks what no heap has as doubtful, and it is no day’s highest', async () => {
     const path = file('date,core °F\n2026-03-02 08:00,140\n2026-03-02 12:00,144\n2026-03-02 18:00,250\n');
     const out = flat((await home.run(['log', 'Hot heap', '--csv', path, '--as-typed'])).out);

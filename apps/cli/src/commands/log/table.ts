@@ -1,12 +1,12 @@
-import type { Heap, Holding } from '@loamwright/daybook';
+import { epoch_ms, type Heap, type Holding, localDate, within_ms } from '@loamwright/daybook';
 import { bad, good, likely, type Outcome } from '@loamwright/science';
 import { unitTable } from '@loamwright/units';
 import type { Saying } from '@loamwright/words';
 import type { Answer } from '../../answer.ts';
 import type { Jotting } from '../../book.ts';
-import { tellDay } from '../../dates.ts';
+import { tellDay, tellInstant } from '../../dates.ts';
 import type { Stamp } from '../../grammar/stamp.ts';
-import type { TableReading } from '../../grammar/temperature-table.ts';
+import type { TableReading, TemperatureTable } from '../../grammar/temperature-table.ts';
 import { recorded } from '../../recorded.ts';
 import type { Session } from '../../session.ts';
 import { readTemperatureFile } from '../../temperature-file.ts';
@@ -22,8 +22,8 @@ interface Ground {
 }
 
 /**
- * `loamwright log HEAP --csv FILE`: a table of readings and turnings written down for a heap, all or none. What stands in the daybook
- * already is not written twice. Problems: those of the table; `csv-and-typed`, `csv-too-many`.
+ * `loamwright log HEAP --csv FILE`: a table of readings and turnings written down for a heap, all or none. What is older than the day on
+ * which the heap was begun is another's and left out; what stands in the daybook already is not written twice. Problems: those of the table; `csv-and-typed`, `csv-too-many`.
  */
 export async function logTable(
   id: string,
@@ -39,9 +39,15 @@ export async function logTable(
   const table = await readTemperatureFile(path, options, session);
   if (!table.ok) return table;
   const about: Jotting['about'] = [{ type: 'heap', id }];
-  const readings = table.value.readings.filter((one) => !isRead(one, heap));
-  const turned = table.value.turned.filter((one) => !isTurned(one, heap));
-  const there = table.value.readings.length - readings.length + table.value.turned.length - turned.length;
+  const begun = firstDay(heap, session.zone);
+  const since = {
+    readings: table.value.readings.filter(({ stamp }) => stamp.day >= begun),
+    turned: table.value.turned.filter(({ day }) => day >= begun),
+  };
+  const readings = since.readings.filter((one) => !isRead(one, heap));
+  const turned = since.turned.filter((one) => !isTurned(one, heap));
+  const before = lines(table.value) - lines(since);
+  const there = lines(since) - readings.length - turned.length;
   const jottings: readonly Jotting[] = [
     ...readings.map((one) => readingOf(one, about, options)),
     ...turned.map((when): Jotting => ({ kind: 'turned', body: {}, about, when })),
@@ -50,6 +56,18 @@ export async function logTable(
     return bad({ code: 'csv-too-many', path, found: String(jottings.length), wanted: String(MOST_ENTRIES) });
   const notes: readonly Saying[] = [
     ...table.value.notes,
+    ...(before === 0
+      ? []
+      : [
+          {
+            key: 'cli.csv.before',
+            places: {
+              count: before,
+              heap: heap.name,
+              day: tellInstant(heap.begun, session.zone, 'day', session.speaker.locale),
+            },
+          } as const,
+        ]),
     ...(there === 0 ? [] : [{ key: 'cli.csv.there', places: { count: there } } as const]),
   ];
   const [first, last] = [jottings[0], jottings.at(-1)];
@@ -66,6 +84,18 @@ export async function logTable(
     },
   };
   return recorded(session, jottings, { heap: id, told: [told, ...notes] });
+}
+
+/** The day on which a heap was begun at the earliest, as finely as that was told. */
+function firstDay({ begun, built }: Heap, zone: string): string {
+  const slack_ms = built?.entry.precision === 'week' ? within_ms.week : 0;
+  const earliest = new Date(epoch_ms(begun) - slack_ms).toISOString();
+  return localDate(earliest, zone) ?? earliest;
+}
+
+/** How much a table has to say. */
+function lines({ readings, turned }: Pick<TemperatureTable, 'readings' | 'turned'>): number {
+  return readings.length + turned.length;
 }
 
 function readingOf(
