@@ -1,6 +1,7 @@
 import { type CharBlend, type CharBlendInput, charParameters, type Quantity } from '@loamwright/science';
+import { convert } from '@loamwright/units';
 import type { Figure, Saying } from '@loamwright/words';
-import { area, bulk, bulkCover, dressing, mass, say, sayOf, smallMass } from './saying.ts';
+import { area, bulk, bulkCover, dressing, fieldRate, mass, say, sayOf, smallMass } from './saying.ts';
 
 const L_PER_M3 = 1000;
 const G_PER_KG = 1000;
@@ -50,15 +51,16 @@ function answerOf({ bed, mix_L }: CharBlendInput, { stands, dose, begin }: CharB
 }
 
 function bedWords({ stands, dose }: CharBlend): readonly Saying[] {
-  const { low: least, high: most } = charParameters.trials_tPerHa;
+  const { low, high } = charParameters.trials_tPerHa;
+  const trials = ranged(perHa({ p10: low, p50: (low + high) / 2, p90: high }));
+  const rate = perHa(dose.rate_tPerHa);
   const ways = say('char.ways', {
-    tPerHa: plain(dose.rate_tPerHa?.p50),
-    low: plain(dose.rate_tPerHa?.p10),
-    high: plain(dose.rate_tPerHa?.p90),
+    rate,
+    range: ranged(rate),
     cover: bulkCover(dose.cover_LPerM2 ?? Number.NaN),
     mass: plain(dose.share_pctSoilMass?.p50),
   });
-  return [...(stands === 'unasked' ? [] : [ways]), sayOf('char.stands', stands, { least, most })];
+  return [...(stands === 'unasked' ? [] : [ways]), sayOf('char.stands', stands, { trials })];
 }
 
 function chargeWords({ charge }: CharBlend): Saying {
@@ -80,8 +82,17 @@ function darkEarthWords({ darkEarth }: CharBlend): Saying {
   return say('char.darkEarth', {
     share: plain(darkEarth.share_pctVolume.p50),
     litres: litres(darkEarth.charcoal_L),
-    tPerHa: plain(darkEarth.rate_tPerHa?.p50),
+    rate: perHa(darkEarth.rate_tPerHa?.p50),
   });
+}
+
+function perHa(rate_tPerHa: Quantity = Number.NaN): Figure {
+  const inKg = (one: number): number => convert(one, 'tPerHa', 'kgPerM2');
+  return fieldRate(
+    typeof rate_tPerHa === 'number'
+      ? inKg(rate_tPerHa)
+      : { p10: inKg(rate_tPerHa.p10), p50: inKg(rate_tPerHa.p50), p90: inKg(rate_tPerHa.p90) },
+  );
 }
 
 function litres(volume_L: Quantity): Figure {

@@ -1,7 +1,7 @@
-import type { LimeRate, LimeRateInput, Quantity } from '@loamwright/science';
+import { ashRakedIn_m, type LimeRate, type LimeRateInput, type Quantity } from '@loamwright/science';
 import type { Figure, Saying } from '@loamwright/words';
 import { plainPlaces, twoDigits } from './blend-words.ts';
-import { area, dressing, mass, say, sayOf } from './saying.ts';
+import { area, depth, dressing, mass, say, sayOf } from './saying.ts';
 
 /** Lime or ash for a bed, in sentences. */
 export function limeReport(asked: LimeRateInput, found: LimeRate): readonly Saying[] {
@@ -63,6 +63,7 @@ function ashWords({ potash_kg, ash, salt }: LimeRate): readonly Saying[] {
       top: top.likely,
       topLow: top.low,
       topHigh: top.high,
+      depth: depth(ashRakedIn_m),
     }),
     say('lime.salt.trial'),
   ];

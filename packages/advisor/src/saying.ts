@@ -51,6 +51,11 @@ export function dressing(rate_kgPerM2: Quantity): Figure {
   return { figure: rate_kgPerM2, unit: 'kgPerM2', as: 'dressing' };
 }
 
+/** The same as trials on fields have it. */
+export function fieldRate(rate_kgPerM2: Quantity): Figure {
+  return { figure: rate_kgPerM2, unit: 'kgPerM2', as: 'fieldRate' };
+}
+
 /** Water that stands in or on a bed, for its area; a millimetre is a litre on each square metre. */
 export function liquidCover(depth_mm: Quantity): Figure {
   return { figure: depth_mm, unit: 'LPerM2', as: 'liquidCover' };

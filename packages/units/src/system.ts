@@ -17,6 +17,8 @@ export type ShownAs =
   | 'areaLoad'
   /** What is spread on a bed, by weight. */
   | 'dressing'
+  /** The same as farmers and trials count it. */
+  | 'fieldRate'
   /** Water on or in a bed, by volume. */
   | 'liquidCover'
   /** Loose stuff on a bed, by volume. */
@@ -36,6 +38,7 @@ const shownIn: Readonly<Record<UnitSystem, Readonly<Record<ShownAs, Unit>>>> = {
     bulkDensity: 'lbPerYd3',
     areaLoad: 'lbPerFt2',
     dressing: 'lbPer100Ft2',
+    fieldRate: 'tonPerAcre',
     liquidCover: 'galPer100Ft2',
     bulkCover: 'ft3Per100Ft2',
     area: 'ft2',
@@ -52,6 +55,7 @@ const shownIn: Readonly<Record<UnitSystem, Readonly<Record<ShownAs, Unit>>>> = {
     bulkDensity: 'kgPerM3',
     areaLoad: 'kgPerM2',
     dressing: 'kgPerM2',
+    fieldRate: 'tPerHa',
     liquidCover: 'LPerM2',
     bulkCover: 'LPerM2',
     area: 'm2',

@@ -51,6 +51,8 @@ export type Unit =
   | 'lbPer1000Ft2'
   | 'lbPerFt2'
   | 'lbPer100Ft2'
+  | 'tPerHa'
+  | 'tonPerAcre'
   | 'LPerM2'
   | 'galPer100Ft2'
   | 'ft3Per100Ft2'
@@ -82,7 +84,11 @@ const HOUR_S = 3600;
 const KILOMETRE_M = 1000;
 const MILE_M = 5280 * FOOT_M;
 const NAUTICAL_MILE_M = 1852;
+const ACRE_M2 = 43560 * FOOT_M ** 2;
+const HECTARE_M2 = 10_000;
 const POUND_KG = 0.45359237;
+const SHORT_TON_KG = 2000 * POUND_KG;
+const TONNE_KG = 1000;
 const GALLON_M3 = 231 * INCH_M ** 3;
 const CUBIC_FOOT_M3 = FOOT_M ** 3;
 const CUBIC_YARD_M3 = 27 * CUBIC_FOOT_M3;
@@ -93,7 +99,7 @@ const LITRES_PER_M3 = 1000;
 export const unitTable: Readonly<Record<Unit, UnitRow>> = {
   kg: { dimension: 'mass', factor: 1, symbol: 'kg', typed: ['kg', 'kilo', 'kilos', 'kilograms'] },
   g: { dimension: 'mass', factor: 0.001, symbol: 'g', typed: ['g', 'gram', 'grams'] },
-  t: { dimension: 'mass', factor: 1000, symbol: 't', typed: ['t', 'tonne', 'tonnes'] },
+  t: { dimension: 'mass', factor: TONNE_KG, symbol: 't', typed: ['t', 'tonne', 'tonnes'] },
   lb: { dimension: 'mass', factor: POUND_KG, symbol: 'lb', typed: ['lb', 'lbs', 'pound', 'pounds'] },
   oz: { dimension: 'mass', factor: POUND_KG / 16, symbol: 'oz', typed: ['oz', 'ounce', 'ounces'] },
   m3: { dimension: 'volume', factor: 1, symbol: 'm³', typed: ['m3', 'm³', 'cubic metres'] },
@@ -116,7 +122,7 @@ export const unitTable: Readonly<Record<Unit, UnitRow>> = {
   yd: { dimension: 'length', factor: 3 * FOOT_M, symbol: 'yd', typed: ['yd'] },
   m2: { dimension: 'area', factor: 1, symbol: 'm²', typed: ['m2', 'm²'] },
   ft2: { dimension: 'area', factor: FOOT_M ** 2, symbol: 'ft²', typed: ['ft2', 'ft²'] },
-  acre: { dimension: 'area', factor: 43560 * FOOT_M ** 2, symbol: 'acre', typed: ['acre', 'acres'] },
+  acre: { dimension: 'area', factor: ACRE_M2, symbol: 'acre', typed: ['acre', 'acres'] },
   kgPerM3: { dimension: 'density', factor: 1, symbol: 'kg/m³', typed: ['kg/m3', 'kg/m³'] },
   kgPerL: { dimension: 'density', factor: 1000, symbol: 'kg/L', typed: ['kg/l'] },
   lbPerYd3: { dimension: 'density', factor: POUND_KG / CUBIC_YARD_M3, symbol: 'lb/yd³', typed: ['lb/yd3', 'lb/yd³'] },
@@ -134,6 +140,13 @@ export const unitTable: Readonly<Record<Unit, UnitRow>> = {
     factor: POUND_KG / (100 * FOOT_M ** 2),
     symbol: 'lb/100 ft²',
     typed: ['lb/100ft2', 'lb/100 ft²'],
+  },
+  tPerHa: { dimension: 'rate', factor: TONNE_KG / HECTARE_M2, symbol: 't/ha', typed: ['t/ha'] },
+  tonPerAcre: {
+    dimension: 'rate',
+    factor: SHORT_TON_KG / ACRE_M2,
+    symbol: 'tons/acre',
+    typed: ['tons/acre', 'ton/acre'],
   },
   LPerM2: { dimension: 'cover', factor: 1, symbol: 'L/m²', typed: ['l/m2', 'l/m²'] },
   galPer100Ft2: {

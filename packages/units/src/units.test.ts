@@ -33,6 +33,13 @@ describe('the conversion table', () => {
     expect(convert(1, 'acre', 'm2')).toBeCloseTo(4046.873 * (1 - 4e-6), 2);
   });
 
+  it('makes a ton an acre of the short ton and the survey acre that NIST SP 811 prints, a tonne a hectare a tenth of a kg/m²', () => {
+    // SP 811 gives 9.071 847 E+02 kg for the short ton.
+    const perSurveyAcre = 907.1847 / 4046.873;
+    expect(convert(1, 'tonPerAcre', 'kgPerM2')).toBeCloseTo(perSurveyAcre * (1 + 4e-6), 7);
+    expect(convert(1, 'tPerHa', 'kgPerM2')).toBe(0.1);
+  });
+
   it('follows NIST SP 811 B.8 for temperatures: t/°C = (t/°F − 32)/1.8, T/K = t/°C + 273.15', () => {
     expect(convert(131, 'degF', 'degC')).toBeCloseTo(55, 12);
     expect(convert(-40, 'degF', 'degC')).toBeCloseTo(-40, 12);

@@ -17,6 +17,9 @@ const { ash } = table;
 const WHOLE_PCT = 100;
 const G_PER_KG = 1000;
 
+/** How deep ash lies that is raked in and no deeper, m: as seed. */
+export const ashRakedIn_m: number = ash.salt.seedDepth_m;
+
 /** What a laboratory found in the ash: its potassium as the oxide or as the element, one of them. */
 export interface TestedAsh {
   readonly potash_pctAsIs?: Quantity | undefined;
@@ -58,5 +61,5 @@ export function ashSalt(dose_kgPerM2: Float64Array, potash_pct: Float64Array, dr
         return saltWater_dSPerM(potassium_g / water_L, salts[i] ?? Number.NaN);
       }),
     );
-  return { mixed_dSPerM: rise((i) => deep[i] ?? Number.NaN), onTop_dSPerM: rise(() => salt.seedDepth_m) };
+  return { mixed_dSPerM: rise((i) => deep[i] ?? Number.NaN), onTop_dSPerM: rise(() => ashRakedIn_m) };
 }

@@ -30,6 +30,7 @@ export const bedCalculations: readonly ListedCalculation[] = [
   listed(buildUp),
 ];
 
+export { ashRakedIn_m } from './ash.ts';
 export { availableNitrogen } from './available-nitrogen.ts';
 export type { AvailableNitrogen, AvailableNitrogenInput, BySource, Dressing, Warmth } from './available-nitrogen-io.ts';
 export {

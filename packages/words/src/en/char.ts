@@ -7,20 +7,19 @@ export const charEn = {
     'None: at pH {most} and above this soil is sweet enough, and charcoal with its ash makes it sweeter.',
   'char.answer.bed': '{charcoal} of charcoal on {area} is {each}: {share} % of the worked layer.',
   'char.answer.mix': '{charcoal} of charcoal in {mix} of mix is {share} % of it.',
-  'char.ways': 'That is {tPerHa} t/ha ({low} to {high}), {cover}, {mass} % of the dry mass of the worked soil.',
+  'char.ways': 'That is {rate} ({range}), {cover}, {mass} % of the dry mass of the worked soil.',
   'char.stands.below':
-    'Trials did best at {least} to {most} t/ha; less can still lift a season’s crop, and more can follow in other years.',
-  'char.stands.within': 'Trials did best at {least} to {most} t/ha: it is within that.',
-  'char.stands.above':
-    'Trials did best at {least} to {most} t/ha: it is above that, so spread it further or over years.',
+    'Trials did best at {trials}; less can still lift a season’s crop, and more can follow in other years.',
+  'char.stands.within': 'Trials did best at {trials}: it is within that.',
+  'char.stands.above': 'Trials did best at {trials}: it is above that, so spread it further or over years.',
   'char.stands.unasked':
-    'Common practice, no source: a columnist’s figure. Trials did best at {least} to {most} t/ha, on coarse soil.',
+    'Common practice, no source: a columnist’s figure. Trials did best at {trials}, on coarse soil.',
   'char.mix.below': 'Mixes hold {low} to {high} % (common practice, no source): it is below that.',
   'char.mix.within': 'Mixes hold {low} to {high} % (common practice, no source): it is within that.',
   'char.mix.above': 'Mixes hold {low} to {high} % (common practice, no source): it is above that.',
   'char.mix.unasked': 'Common practice, no source.',
   'char.darkEarth':
-    'A dark-earth bed is made with about {share} % by volume (common practice, no source): here {litres}, {tPerHa} t/ha. What is published of old dark earths is what they hold, not a recipe; of potsherds and fired clay no dose and no gain is published.',
+    'A dark-earth bed is made with about {share} % by volume (common practice, no source): here {litres}, {rate}. What is published of old dark earths is what they hold, not a recipe; of potsherds and fired clay no dose and no gain is published.',
   'char.darkEarth.over': 'That fifth is above what trials did best at: a custom, not a dose that was tried.',
   'char.note.uncharged':
     'Charge it first: raw charcoal in poor sand cut growth to {grown} % of the control in a published trial.',

@@ -27,7 +27,7 @@ export const limeEn = {
   'lime.value.tested': 'Its lime value is taken as tested, {pct, number} %; untested ash has 8 to 90 %.',
   'lime.potash.none': 'By its test it holds no potassium, so it brings none, and no salt of it.',
   'lime.salt':
-    'Its potassium makes the worked soil about {mixed, number} dS/m saltier ({mixedLow, number} to {mixedHigh, number}, worked out, no trial at this dose), and the top 2 cm, raked in only, about {top, number} ({topLow, number} to {topHigh, number}); strawberries and beans bear 1 in all. Work it in, and keep it from seed and seedlings.',
+    'Its potassium makes the worked soil about {mixed, number} dS/m saltier ({mixedLow, number} to {mixedHigh, number}, worked out, no trial at this dose), and the top {depth}, raked in only, about {top, number} ({topLow, number} to {topHigh, number}); strawberries and beans bear 1 in all. Work it in, and keep it from seed and seedlings.',
   'lime.salt.trial':
     'In pots limed with ash, salts stood 0.13 to 0.63 dS/m higher after three weeks, and 39 to 69 % lower than that by week 17 (Communications in Soil Science 2018; its rates were not read).',
   'lime.ash.rule':
