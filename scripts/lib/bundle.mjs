@@ -4,10 +4,6 @@
  */
 const external = ['libsql', 'highs'];
 
-/** Packages in the older module form, once bundled, ask for Node's own modules through `require`. */
-const banner =
-  "import { createRequire as bundledCreateRequire } from 'node:module';\nconst require = bundledCreateRequire(import.meta.url);";
-
 /**
  * Bundles a TypeScript program and the workspace packages it imports into one file that Node runs.
  * The file must lie under the project's folder, where the packages left out are found.
@@ -24,7 +20,7 @@ export async function bundle(entry, outfile) {
       platform: 'node',
       external,
       transform: { target: 'node20.19' },
-      output: { file: outfile, format: 'esm', sourcemap: true, codeSplitting: false, postBanner: banner },
+      output: { file: outfile, format: 'esm', sourcemap: true, codeSplitting: false },
       logLevel: 'warn',
     });
     return true;

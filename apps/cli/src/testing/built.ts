@@ -2,7 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'rolldown';
+import { bundle } from '../../../../scripts/lib/bundle.mjs';
 
 const root = fileURLToPath(new URL('../../../..', import.meta.url));
 
@@ -37,8 +37,8 @@ export async function built(): Promise<Built> {
   mkdirSync(cache, { recursive: true });
   const folder = mkdtempSync(join(cache, 'programs-'));
   const program = join(folder, 'cli', 'dist', 'loamwright.mjs');
-  await bundle('apps/cli/src/main.ts', program);
-  await bundle('apps/server/src/main.ts', join(folder, 'server', 'dist', 'server.mjs'));
+  await bundle(join(root, 'apps/cli/src/main.ts'), program);
+  await bundle(join(root, 'apps/server/src/main.ts'), join(folder, 'server', 'dist', 'server.mjs'));
   const around = (environment: Environment = {}): NodeJS.ProcessEnv => ({
     PATH: process.env['PATH'] ?? '',
     LANG: 'C.UTF-8',
@@ -57,22 +57,6 @@ export async function built(): Promise<Built> {
     },
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };
-}
-
-async function bundle(entry: string, outfile: string): Promise<void> {
-  await build({
-    input: join(root, entry),
-    platform: 'node',
-    external: ['libsql', 'highs'],
-    transform: { target: 'node20.19' },
-    output: {
-      file: outfile,
-      format: 'esm',
-      codeSplitting: false,
-      postBanner: "import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);",
-    },
-    logLevel: 'warn',
-  });
 }
 
 /** Waits for a process to end. */

@@ -2,7 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdirSync, rmSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'rolldown';
+import { bundle } from '../../../../scripts/lib/bundle.mjs';
 
 /** An entry that a child has said is kept. */
 export interface Acknowledged {
@@ -36,13 +36,7 @@ const script = fileURLToPath(
 
 export async function prepareChild(): Promise<void> {
   mkdirSync(dirname(script), { recursive: true });
-  await build({
-    input: fileURLToPath(new URL('writer.child.ts', import.meta.url)),
-    platform: 'node',
-    external: ['libsql'],
-    output: { file: script, format: 'esm', codeSplitting: false },
-    logLevel: 'warn',
-  });
+  await bundle(fileURLToPath(new URL('writer.child.ts', import.meta.url)), script);
 }
 
 export function removeChild(): void {
