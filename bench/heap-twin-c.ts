@@ -32,6 +32,8 @@ function figures(): Readonly<Record<string, number>> {
     SLOW_COLDEST: p.slowCurve.coldest_degC,
     SLOW_BEST: p.slowCurve.best_degC,
     SLOW_HOTTEST: p.slowCurve.hottest_degC,
+    SUN_TAKEN: p.sunTaken_share.value,
+    WIND_PUSH: p.windPressure_share.value,
     WATER_HEAT: p.waterHeat_JPerKgK.value,
     ICE_HEAT: p.iceHeat_JPerKgK.value,
     MELTING: p.meltingHeat_JPerKg.value,

@@ -223,7 +223,7 @@ static void findSurface(Fields *f, double overall, double area, double half_perM
     double cover = m2 / ((face == 0 ? standing.topInsulation : standing.sideInsulation) + 1 / film);
     double through = (share * half * cover) / (share * half + cover);
     airW += through;
-    if (face == 0) sun += (through * 0.85 * standing.sun * weather.sun) / film;
+    if (face == 0) sun += (through * SUN_TAKEN * standing.sun * weather.sun) / film;
     double out = m2 / ((face == 0 ? standing.topVapour : standing.sideVapour) + SURFACE_VAPOUR);
     double gas = share * open * OXYGEN_DIFFUSES, vapour = share * open * VAPOUR_DIFFUSES;
     gasOut += (gas * out) / (gas + out);
@@ -246,7 +246,7 @@ static void findDraught(Fields *f, const State *s, double left) {
   double area = n == 3 ? length * length : n == 2 ? length : 1;
   double outside = humidAir(weather.temp, weather.vapour), outsideDry = dryAirOf(weather.temp, weather.vapour);
   double wind = weather.wind * standing.wind, plan = shells.plan * area;
-  double push = (0.5 * outside * wind * wind) / (shells.height * length);
+  double push = (WIND_PUSH * 0.5 * outside * wind * wind) / (shells.height * length);
   double draws = (outsideDry * plan * standing.open) / VISCOSITY;
   double drawn = 0, risen = 0, innerG = 0, innerPores = 1, innerConductivity = 1;
   for (int i = 0; i < shells.count; i++) {

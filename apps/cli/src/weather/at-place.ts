@@ -4,7 +4,7 @@ import { hourlyService } from './hourly-service.ts';
 import type { WeatherSource } from './source.ts';
 
 const HOURS_A_DAY = 24;
-/** So far ahead services foretell; what lies beyond is not asked for. */
+/** So far ahead services foretell (common practice, no source); what lies beyond is not asked for. */
 const FORETOLD_DAYS = 14;
 const MOST_NORTH_DEG = 90;
 const MOST_EAST_DEG = 180;

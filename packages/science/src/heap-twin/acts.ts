@@ -1,15 +1,13 @@
 import { keptIds } from './build.ts';
 import { FRESH_OXYGEN_kgPerKg } from './constants.ts';
 import { enter, LINE } from './ledger.ts';
-import { evaporation_JPerKg } from './moist-air.ts';
+import { evaporation_JPerKg, vapourHeat_JPerKg } from './moist-air.ts';
 import { twinParameters } from './parameters.ts';
 import type { Shells } from './shape.ts';
 import { emptyState, type HeapState, shellHeat_JPerK, shellTemperature_degC, shellVolatile_kg } from './state.ts';
 import { heatOf_J, type Stuff } from './stuff.ts';
 
 const WATER_JPerKgK = twinParameters.waterHeat_JPerKgK.value;
-const VAPOUR_JPerKg = twinParameters.vapourAtZero_JPerKg.value;
-const VAPOUR_JPerKgK = twinParameters.vapourHeat_JPerKgK.value;
 const POOLS = twinParameters.pools;
 const TURNING = twinParameters.turning;
 
@@ -76,8 +74,7 @@ function coolInTurning(state: HeapState, i: number, air_degC: number, ledger: Fl
     (TURNING.asVapour_share * lost_J) / evaporation_JPerKg(temp_degC),
     STEAM_AT_MOST_share * (state.water_kg[i] as number),
   );
-  const carried_J =
-    lost_J - steam_kg * evaporation_JPerKg(temp_degC) + steam_kg * (VAPOUR_JPerKg + VAPOUR_JPerKgK * temp_degC);
+  const carried_J = lost_J - steam_kg * evaporation_JPerKg(temp_degC) + steam_kg * vapourHeat_JPerKg(temp_degC);
   state.energy_J[i] = (state.energy_J[i] as number) - carried_J;
   state.water_kg[i] = (state.water_kg[i] as number) - steam_kg;
   enter(ledger, LINE.heatTurnedOut_J, carried_J);

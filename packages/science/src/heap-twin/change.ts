@@ -16,7 +16,7 @@ const { ROW } = slateSizes;
 /**
  * How fast everything in a heap changes at one moment, written beside what it holds: the right-hand side of the model.
  *
- * @param step_s the step about to be taken, so that no more leaves a shell in it than is there; 0 for the bare rates
+ * @param step_s the step that begins or ends there, so that no more leaves a shell in it than is there; 0 for the bare rates
  */
 export function findRates(
   flat: Float64Array,

@@ -70,6 +70,7 @@ export function runHeap(run: HeapRun, every_s: number, show: (moment: Moment) =>
   let next = 0;
   const doDue = (now_s: number): void => {
     for (let due = acts[next]; due !== undefined && due.at_day * DAY_S <= now_s; due = acts[++next]) {
+      // Nothing is changed by it, so no rates are to be found anew.
       if (due.act === 'water' && due.water_L === 0) continue;
       slate.isNew = true;
       if (due.act === 'stand') standing = due.standing;

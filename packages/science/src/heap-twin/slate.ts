@@ -218,7 +218,7 @@ const geometry = [
 ] as const;
 
 /** Writes a heap onto the slate, as the start of a step. */
-export function writeDown({ flat, start, end }: Slate, state: HeapState, shells: Shells): void {
+export function writeDown({ flat, start }: Slate, state: HeapState, shells: Shells): void {
   for (let i = 0, row = 0; i < shells.count; i++, row += ROW) {
     for (let q = 0; q < CHANGING; q++) flat[row + start.held + q] = state.flat[q * shells.count + i] as number;
     flat[row + start.held + OXYGEN_kgPerKg] = state.oxygen_kgPerKg[i] as number;
@@ -226,7 +226,6 @@ export function writeDown({ flat, start, end }: Slate, state: HeapState, shells:
     for (const [id, place] of geometry) flat[row + place] = shells[id][i] as number;
   }
   start.settled_share = state.settled_share;
-  end.settled_share = state.settled_share;
 }
 
 /** Takes a heap back off the slate. */

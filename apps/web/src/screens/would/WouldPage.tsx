@@ -112,7 +112,7 @@ function Why({ report, notes }: WhyProperties): ReactNode {
         <h2>{speaker.say('wouldPage.why')}</h2>
         <ul className="lines">
           {[...report.reasons, ...notes, ...report.notes].map((saying) => (
-            <li key={saying.key}>{speaker.tell(saying)}</li>
+            <li key={speaker.tell(saying)}>{speaker.tell(saying)}</li>
           ))}
         </ul>
       </section>
