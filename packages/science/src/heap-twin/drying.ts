@@ -18,7 +18,7 @@ const {
   WET_LEAVING_perS,
   WET_OUT_perS,
   WET_PER_PIVOT_s,
-  WET_UPPER,
+  WET_UPPER_ratio,
   WITH_WATER_JPerKg,
 } = aheadPlaces;
 
@@ -65,7 +65,7 @@ export function lookAtDry(flat: Float64Array, { inside }: Moment, contact_share:
     flat[row + WET_BACK_perS] = back;
     flat[row + WET_LEAVING_perS] = leaving;
     flat[row + WET_PER_PIVOT_s] = perPivot;
-    flat[row + WET_UPPER] = upper;
+    flat[row + WET_UPPER_ratio] = upper;
     innerOut = out;
     innerBack = back;
   }
@@ -94,7 +94,7 @@ export function solveDry(flat: Float64Array): void {
     innerOut = flat[row + WET_OUT_perS] as number;
   }
   for (let row = end - ROW; row >= 0; row -= ROW) {
-    wetting = (flat[row + WETTING_kg] as number) + (flat[row + WET_UPPER] as number) * wetting;
+    wetting = (flat[row + WETTING_kg] as number) + (flat[row + WET_UPPER_ratio] as number) * wetting;
     flat[row + WETTING_kg] = wetting;
   }
 }

@@ -19,8 +19,8 @@ const {
   VAPOUR_RISE_kgPerM3K,
 } = insidePlaces;
 const {
-  AMMONIA_PER_PIVOT,
-  AMMONIA_UPPER,
+  AMMONIA_PER_PIVOT_s,
+  AMMONIA_UPPER_ratio,
   DRIVE_W,
   DRIVE_kgPerS,
   GUESS,
@@ -29,9 +29,9 @@ const {
   HEAT_OUT_WPerK,
   PASSED_kg,
   WARMING_K,
-  WARM_INNER,
-  WARM_PER_PIVOT,
-  WARM_UPPER,
+  WARM_INNER_WPerK,
+  WARM_PER_PIVOT_KPerW,
+  WARM_UPPER_ratio,
   WATER_BACK_kgPerSK,
   WATER_LEAVING_kgPerSK,
   WATER_OUT_kgPerSK,
@@ -121,9 +121,9 @@ export function lookAhead(
     const inner = innerHeatOut - withWater * innerWaterOut;
     const perPivot = 1 / (own - inner * warmUpper);
     warmUpper = (heatBack - withWater * waterBack) * perPivot;
-    flat[row + WARM_INNER] = inner;
-    flat[row + WARM_PER_PIVOT] = perPivot;
-    flat[row + WARM_UPPER] = warmUpper;
+    flat[row + WARM_INNER_WPerK] = inner;
+    flat[row + WARM_PER_PIVOT_KPerW] = perPivot;
+    flat[row + WARM_UPPER_ratio] = warmUpper;
     innerHeatOut = heatOut;
     innerHeatBack = heatBack;
     innerWaterOut = waterOut;
@@ -132,8 +132,8 @@ export function lookAhead(
     const ammoniaInner = flat[at + AMMONIA_INNER_perS] as number;
     const ammoniaPivot = 1 / (perStep + (flat[at + AMMONIA_OWN_perS] as number) - ammoniaInner * ammoniaUpper);
     ammoniaUpper = (flat[at + AMMONIA_OUTER_perS] as number) * ammoniaPivot;
-    flat[row + AMMONIA_PER_PIVOT] = ammoniaPivot;
-    flat[row + AMMONIA_UPPER] = ammoniaUpper;
+    flat[row + AMMONIA_PER_PIVOT_s] = ammoniaPivot;
+    flat[row + AMMONIA_UPPER_ratio] = ammoniaUpper;
   }
 }
 
@@ -186,17 +186,17 @@ export function solveAhead(flat: Float64Array, { inside }: Moment): void {
   let passed = 0;
   for (let row = 0; row < flat.length; row += ROW) {
     warming =
-      ((flat[row + DRIVE_W] as number) + (flat[row + WARM_INNER] as number) * warming) *
-      (flat[row + WARM_PER_PIVOT] as number);
+      ((flat[row + DRIVE_W] as number) + (flat[row + WARM_INNER_WPerK] as number) * warming) *
+      (flat[row + WARM_PER_PIVOT_KPerW] as number);
     passed =
       ((flat[row + DRIVE_kgPerS] as number) + (flat[row + inside + AMMONIA_INNER_perS] as number) * passed) *
-      (flat[row + AMMONIA_PER_PIVOT] as number);
+      (flat[row + AMMONIA_PER_PIVOT_s] as number);
     flat[row + WARMING_K] = warming;
     flat[row + PASSED_kg] = passed;
   }
   for (let row = flat.length - 2 * ROW; row >= 0; row -= ROW) {
-    warming = (flat[row + WARMING_K] as number) + (flat[row + WARM_UPPER] as number) * warming;
-    passed = (flat[row + PASSED_kg] as number) + (flat[row + AMMONIA_UPPER] as number) * passed;
+    warming = (flat[row + WARMING_K] as number) + (flat[row + WARM_UPPER_ratio] as number) * warming;
+    passed = (flat[row + PASSED_kg] as number) + (flat[row + AMMONIA_UPPER_ratio] as number) * passed;
     flat[row + WARMING_K] = warming;
     flat[row + PASSED_kg] = passed;
   }

@@ -15,9 +15,9 @@ const {
   OXYGEN_OUTER_kgPerS,
   OXYGEN_OWN_kgPerS,
   RISEN_kgPerS,
-  SOLVED,
+  SOLVED_kgPerKg,
   THROUGH_kgPerS,
-  UPPER,
+  UPPER_ratio,
 } = insidePlaces;
 const { OXYGEN_kgPerKg } = heldPlaces;
 const { ROW } = slateSizes;
@@ -61,15 +61,15 @@ export function balanceOxygen(flat: Float64Array, { held, inside }: Moment, trai
       const perPivot = 1 / ((flat[at + OXYGEN_OWN_kgPerS] as number) + hunger * steep - inner * upper);
       upper = (flat[at + OXYGEN_OUTER_kgPerS] as number) * perPivot;
       solved = (right + inner * solved) * perPivot;
-      flat[at + UPPER] = upper;
-      flat[at + SOLVED] = solved;
+      flat[at + UPPER_ratio] = upper;
+      flat[at + SOLVED_kgPerKg] = solved;
     }
     moved = 0;
     let outer = 0;
     for (let row = end; row >= 0; row -= ROW) {
       const at = row + inside;
       const has = row + held + OXYGEN_kgPerKg;
-      outer = (flat[at + SOLVED] as number) + (row === end ? 0 : (flat[at + UPPER] as number) * outer);
+      outer = (flat[at + SOLVED_kgPerKg] as number) + (row === end ? 0 : (flat[at + UPPER_ratio] as number) * outer);
       const next = Math.max(outer, 0);
       const by = Math.abs(next - (flat[has] as number));
       if (!(by <= moved)) moved = by;

@@ -113,8 +113,8 @@ export const insidePlaces = {
   OXYGEN_OWN_kgPerS: 35,
   FED_STEEP: 36,
   /** Left by elimination on the way out, for the way back in. */
-  UPPER: 37,
-  SOLVED: 38,
+  UPPER_ratio: 37,
+  SOLVED_kgPerKg: 38,
 } as const;
 
 /**
@@ -129,11 +129,11 @@ export const aheadPlaces = {
   WATER_BACK_kgPerSK: 143,
   HEAT_LEAVING_WPerK: 144,
   WATER_LEAVING_kgPerSK: 145,
-  WARM_INNER: 146,
-  WARM_PER_PIVOT: 147,
-  WARM_UPPER: 148,
-  AMMONIA_PER_PIVOT: 149,
-  AMMONIA_UPPER: 150,
+  WARM_INNER_WPerK: 146,
+  WARM_PER_PIVOT_KPerW: 147,
+  WARM_UPPER_ratio: 148,
+  AMMONIA_PER_PIVOT_s: 149,
+  AMMONIA_UPPER_ratio: 150,
   /** Drives and answers of the two: W and K; kg/s and kg. */
   DRIVE_W: 151,
   WARMING_K: 152,
@@ -146,7 +146,7 @@ export const aheadPlaces = {
   WET_BACK_perS: 157,
   WET_LEAVING_perS: 158,
   WET_PER_PIVOT_s: 159,
-  WET_UPPER: 160,
+  WET_UPPER_ratio: 160,
   WET_DRIVE_kgPerS: 161,
   WETTING_kg: 162,
   /** The first guess of the end of a step, in the order of what passes. */
