@@ -3,6 +3,8 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { buildHeap } from '../packages/science/src/heap-twin/build.ts';
+import { SOON_share } from '../packages/science/src/heap-twin/drying.ts';
+import { AHEAD_share } from '../packages/science/src/heap-twin/implicit.ts';
 import { DAY_S, twinParameters } from '../packages/science/src/heap-twin/parameters.ts';
 import type { HeapRun } from '../packages/science/src/heap-twin/run.ts';
 import { cutShells, outlineOf, withVolume } from '../packages/science/src/heap-twin/shape.ts';
@@ -90,6 +92,8 @@ function figures(): Readonly<Record<string, number>> {
     CHAR_HOLDS: p.charHolds_kgPerKg.value,
     DRAINS_H: p.drains_h.value,
     SETTLES_DAY: p.settles_day.value,
+    AHEAD: AHEAD_share,
+    SOON: SOON_share,
   };
 }
 

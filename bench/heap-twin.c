@@ -527,13 +527,18 @@ static void findRates(State *s, double step, Fields *f, Rates *r) {
 
 /* ---- the step ---- */
 
+#define PER_AHEAD (1 / AHEAD)
+
 static void lookAtDry(const Fields *f, double step, Ahead *a) {
   int last = shells.count - 1;
-  double perStep = 1 / step, innerOut = 0, innerBack = 0, upper = 0;
+  double perStep = 1 / (AHEAD * step), innerOut = 0, innerBack = 0, upper = 0;
   a->isDry = 0;
+  double innerFace = 0;
   for (int i = 0; i <= last; i++) {
+    double gone = f->through[i] * f->humidityWet[i] + (innerFace + f->vapourFace[i]) * f->vapourWet[i];
     a->withWater[i] = WATER_HEAT * f->temp[i];
-    if (f->humidityWet[i] > 0) a->isDry = 1;
+    if (gone * step > SOON) a->isDry = 1;
+    innerFace = f->vapourFace[i];
   }
   if (!a->isDry) return;
   for (int i = 0; i <= last; i++) {
@@ -572,14 +577,17 @@ static void solveDry(Ahead *a) {
   }
 }
 
-static void passDry(const Fields *f, const Ahead *a, State *s, double step) {
+static void passDry(const Fields *f, const Ahead *a, State *s, Rates *r, double step) {
   int last = shells.count - 1;
   double inWater = 0, inHeat = 0;
   for (int i = 0; i <= last; i++) {
     double here = a->wetting[i], next = i < last ? a->wetting[i + 1] : 0, heat = vapourHeat(f->temp[i]);
-    double face = step * (a->wetOut[i] * here - a->wetBack[i] * next), leaving = step * a->wetLeaving[i] * here;
-    s->is[WATER][i] += inWater - face - leaving;
-    s->is[ENERGY][i] += inHeat - heat * face - heat * leaving;
+    double face = a->wetOut[i] * here - a->wetBack[i] * next, leaving = a->wetLeaving[i] * here;
+    double gainWater = inWater - face - leaving, gainHeat = inHeat - heat * face - heat * leaving;
+    r->of[WATER][i] += gainWater;
+    r->of[ENERGY][i] += gainHeat;
+    s->is[WATER][i] += AHEAD * step * gainWater;
+    s->is[ENERGY][i] += AHEAD * step * gainHeat;
     inWater = face;
     inHeat = heat * face;
   }
@@ -587,7 +595,7 @@ static void passDry(const Fields *f, const Ahead *a, State *s, double step) {
 
 static void lookAhead(const Fields *f, double step, Ahead *a) {
   int last = shells.count - 1;
-  double perStep = 1 / step, innerHeatOut = 0, innerHeatBack = 0, innerWaterOut = 0, innerWaterBack = 0, warmUpper = 0,
+  double perStep = 1 / (AHEAD * step), innerHeatOut = 0, innerHeatBack = 0, innerWaterOut = 0, innerWaterBack = 0, warmUpper = 0,
          ammoniaUpper = 0;
   for (int i = 0; i <= last; i++) {
     double t = f->temp[i], heat = vapourHeat(t), moister = f->humidityRise[i], rise = f->vapourRise[i];
@@ -650,7 +658,7 @@ static void solveAhead(const Fields *f, Ahead *a) {
   }
 }
 
-static void passAhead(const Fields *f, const Ahead *a, State *s, double step) {
+static void passAhead(const Fields *f, const Ahead *a, State *s, Rates *r, double step) {
   int last = shells.count - 1;
   double inHeat = 0, inWater = 0;
   for (int i = 0; i <= last; i++) {
@@ -658,8 +666,12 @@ static void passAhead(const Fields *f, const Ahead *a, State *s, double step) {
     double beyond = i < last ? 0 : f->surfaceAir + f->surfaceGround;
     double faceHeat = a->heatOut[i] * here - a->heatBack[i] * next;
     double faceWater = a->waterOut[i] * here - a->waterBack[i] * next;
-    s->is[ENERGY][i] += step * (inHeat - faceHeat - (beyond + a->heatLeaving[i]) * here);
-    double left = s->is[WATER][i] + step * (inWater - faceWater - a->waterLeaving[i] * here);
+    double gainHeat = inHeat - faceHeat - (beyond + a->heatLeaving[i]) * here;
+    double gainWater = inWater - faceWater - a->waterLeaving[i] * here;
+    r->of[ENERGY][i] += gainHeat;
+    r->of[WATER][i] += gainWater;
+    s->is[ENERGY][i] += AHEAD * step * gainHeat;
+    double left = s->is[WATER][i] + AHEAD * step * gainWater;
     s->is[WATER][i] = left > 0 ? left : 0;
     inHeat = faceHeat;
     inWater = faceWater;
@@ -672,6 +684,12 @@ static State states[2];
 static Ahead ahead;
 static double ledger[FLOWS];
 
+/* A flow, and its line of the ledger, by what was solved for. */
+static inline void enter(Rates *r, int line, double rate, double step) {
+  r->flow[line] += rate;
+  ledger[line] += AHEAD * step * rate;
+}
+
 /* One step from states[from] to the other; the rates at `from` are found already. */
 static void stepOf(int from, double step) {
   int n = shells.count;
@@ -682,10 +700,11 @@ static void stepOf(int from, double step) {
   lookAtDry(f, step, &ahead);
   lookAhead(f, step, &ahead);
   for (int i = 0; i < n; i++) {
-    ahead.drive[i] = first->of[ENERGY][i] - ahead.withWater[i] * first->of[WATER][i] +
-                     f->temp[i] * ORGANIC_HEAT * first->volatileLost[i];
-    ahead.wetDrive[i] = first->of[WATER][i];
-    ahead.driveN[i] = first->of[AMMONIACAL_N][i];
+    double net = first->of[ENERGY][i] - ahead.withWater[i] * first->of[WATER][i] +
+                 f->temp[i] * ORGANIC_HEAT * first->volatileLost[i];
+    ahead.drive[i] = PER_AHEAD * net;
+    ahead.wetDrive[i] = PER_AHEAD * first->of[WATER][i];
+    ahead.driveN[i] = PER_AHEAD * first->of[AMMONIACAL_N][i];
   }
   solveAhead(f, &ahead);
   if (ahead.isDry) solveDry(&ahead);
@@ -698,8 +717,8 @@ static void stepOf(int from, double step) {
     then->is[AMMONIACAL_N][i] = fmax(0, s->is[AMMONIACAL_N][i] + ahead.passed[i]);
     then->oxygen[i] = s->oxygen[i];
   }
-  if (ahead.isDry) passDry(f, &ahead, then, step);
-  passAhead(f, &ahead, then, step);
+  if (ahead.isDry) passDry(f, &ahead, then, second, step);
+  passAhead(f, &ahead, then, second, step);
   for (int q = 0; q < PASSING; q++)
     for (int i = 0; i < n; i++) guess[q][i] = then->is[q][i];
   then->settled = traits.settling + (s->settled - traits.settling) * exp(-step / (SETTLES_DAY * DAY));
@@ -709,9 +728,9 @@ static void stepOf(int from, double step) {
     double missed[PASSING];
     for (int q = 0; q < PASSING; q++)
       missed[q] = 0.5 * (first->of[q][i] + second->of[q][i]) - perStep * (guess[q][i] - s->is[q][i]);
-    ahead.drive[i] = missed[ENERGY] - ahead.withWater[i] * missed[WATER];
-    ahead.wetDrive[i] = missed[WATER];
-    ahead.driveN[i] = missed[AMMONIACAL_N];
+    ahead.drive[i] = PER_AHEAD * (missed[ENERGY] - ahead.withWater[i] * missed[WATER]);
+    ahead.wetDrive[i] = PER_AHEAD * missed[WATER];
+    ahead.driveN[i] = PER_AHEAD * missed[AMMONIACAL_N];
   }
   solveAhead(f, &ahead);
   if (ahead.isDry) solveDry(&ahead);
@@ -721,21 +740,26 @@ static void stepOf(int from, double step) {
       then->is[q][i] = q < PASSING || held > 0 ? held : 0;
     }
   for (int i = 0; i < n; i++) then->is[AMMONIACAL_N][i] = fmax(0, guess[AMMONIACAL_N][i] + ahead.passed[i]);
-  if (ahead.isDry) passDry(f, &ahead, then, step);
-  passAhead(f, &ahead, then, step);
+  if (ahead.isDry) passDry(f, &ahead, then, second, step);
+  passAhead(f, &ahead, then, second, step);
   for (int line = 0; line < FLOWS; line++) ledger[line] += half * (first->flow[line] + second->flow[line]);
+  double heat = 0, water = 0, ammoniaGone = 0;
   for (int i = 0; i < n; i++) {
-    ledger[HEAT_WITH_AIR] += step * ahead.heatLeaving[i] * ahead.warming[i];
-    ledger[WATER_WITH_AIR] += step * ahead.waterLeaving[i] * ahead.warming[i];
-    ledger[AMMONIA_GONE] += step * f->ammoniaLeaving[i] * ahead.passed[i];
+    heat += ahead.heatLeaving[i] * ahead.warming[i];
+    water += ahead.waterLeaving[i] * ahead.warming[i];
+    ammoniaGone += f->ammoniaLeaving[i] * ahead.passed[i];
+    second->of[AMMONIACAL_N][i] += PER_AHEAD * perStep * ahead.passed[i] - ahead.driveN[i];
   }
   for (int i = 0; ahead.isDry && i < n; i++) {
-    double leaving = step * ahead.wetLeaving[i] * ahead.wetting[i];
-    ledger[WATER_WITH_AIR] += leaving;
-    ledger[HEAT_WITH_AIR] += leaving * vapourHeat(f->temp[i]);
+    double leaving = ahead.wetLeaving[i] * ahead.wetting[i];
+    water += leaving;
+    heat += leaving * vapourHeat(f->temp[i]);
   }
-  ledger[HEAT_THROUGH_SURFACE] += step * f->surfaceAir * ahead.warming[n - 1];
-  ledger[HEAT_TO_GROUND] += step * f->surfaceGround * ahead.warming[n - 1];
+  enter(second, HEAT_WITH_AIR, heat, step);
+  enter(second, WATER_WITH_AIR, water, step);
+  enter(second, AMMONIA_GONE, ammoniaGone, step);
+  enter(second, HEAT_THROUGH_SURFACE, f->surfaceAir * ahead.warming[n - 1], step);
+  enter(second, HEAT_TO_GROUND, f->surfaceGround * ahead.warming[n - 1], step);
 }
 
 /* ---- reading and timing ---- */

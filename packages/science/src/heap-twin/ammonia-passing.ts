@@ -1,7 +1,7 @@
 import { acidityAt, ammoniumAt, waterOverGasAt } from './air-table.ts';
 import { LINE } from './ledger.ts';
 import { type Traits, twinParameters } from './parameters.ts';
-import { heldPlaces, insidePlaces, lastingPlaces, type Moment, slateSizes } from './slate.ts';
+import { heldPlaces, insidePlaces, lastingPlaces, type Moment, room, slateSizes } from './slate.ts';
 
 const {
   AMMONIA_INNER_perS,
@@ -17,6 +17,7 @@ const {
 } = insidePlaces;
 const { AMMONIACAL_N_kg, PH, WATER_kg } = heldPlaces;
 const { CHAR_kg } = lastingPlaces;
+const { flat } = room;
 const { ROW } = slateSizes;
 
 const WATER_kgPerM3 = twinParameters.waterDensity_kgPerM3.value;
@@ -26,9 +27,9 @@ const TRACE_KG = 1e-12;
  * Ammonia in the gas of the pores, carried by the draught and by diffusion until it leaves. What passes from a shell to
  * another goes with what is there: the rows keep how much in a second, for the step to take it at its end.
  */
-export function carryAmmonia(flat: Float64Array, { held, inside, rates, flows }: Moment, traits: Traits): void {
+export function carryAmmonia({ rowsEnd, held, inside, rates, flows }: Moment, traits: Traits): void {
   const { plumeContact_share: contact, ammoniaGas_share, charSorption_LPerKg } = traits;
-  const end = flat.length - ROW;
+  const end = rowsEnd - ROW;
   let innerFace = 0;
   let fromInner = 0;
   let innerHeld = 0;

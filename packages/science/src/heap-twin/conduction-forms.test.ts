@@ -191,9 +191,9 @@ function warmBall(volume_m3: number, heat_WPerM3: number, film_WPerM2K: number, 
   weatherAt(0, weather);
   const asked = createSlate(shellCount);
   writeDown(asked, state, shells);
-  findRates(asked.flat, asked.start, { shells, standing, traits: usual }, weather, 0);
-  const lively = placeIn(asked, asked.start.inside, insidePlaces.LIVELINESS_share, 0);
-  const hunger_kgPerS = placeIn(asked, asked.start.inside, insidePlaces.HUNGER_kgPerS, 0);
+  findRates(asked.start, { shells, standing, traits: usual }, weather, 0);
+  const lively = placeIn(asked.start.inside, insidePlaces.LIVELINESS_share, 0);
+  const hunger_kgPerS = placeIn(asked.start.inside, insidePlaces.HUNGER_kgPerS, 0);
   const asked_kgPerM3S = hunger_kgPerS / (volume_m3 * (shells.volume_share[0] ?? Number.NaN));
   const traits = {
     ...usual,

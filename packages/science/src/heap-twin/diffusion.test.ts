@@ -74,7 +74,7 @@ function eaten(directions: 1 | 3, half_m: number, shellCount: number) {
   constantWeather(stillAir(temp_degC))(0, weather);
   const slate = createSlate(shellCount);
   writeDown(slate, state, shells);
-  const core = (place: number): number => placeIn(slate, slate.start.inside, place, 0);
+  const core = (place: number): number => placeIn(slate.start.inside, place, 0);
   const reckon = (faster: number): void => {
     const figures = typicalFigures();
     const traits = traitsOf({
@@ -87,7 +87,7 @@ function eaten(directions: 1 | 3, half_m: number, shellCount: number) {
       celluloseRate_perDay: faster * figures.celluloseRate_perDay,
       ligninRate_perDay: faster * figures.ligninRate_perDay,
     });
-    findRates(slate.flat, slate.start, { shells, standing: inTheOpen, traits }, weather, 0);
+    findRates(slate.start, { shells, standing: inTheOpen, traits }, weather, 0);
   };
   const wanted_kgPerM3S = (2e-3 * 120) / 3600;
   reckon(1);

@@ -1,35 +1,37 @@
 import type { Setting } from './draught.ts';
 import { DRAINING_perS, held_kg } from './inside.ts';
 import { LINE } from './ledger.ts';
-import { twinParameters } from './parameters.ts';
-import { heldPlaces, insidePlaces, lastingPlaces, type Moment, slateSizes } from './slate.ts';
+import { type Traits, twinParameters } from './parameters.ts';
+import { heldPlaces, insidePlaces, lastingPlaces, type Moment, room, slateSizes } from './slate.ts';
 import type { Weather } from './surroundings.ts';
 
 const { AMMONIACAL_N_kg, ENERGY_J, NITRATE_N_kg, WATER_kg } = heldPlaces;
 const { CHAR_kg, PLAN_share } = lastingPlaces;
 const { DRY_kg, PORES_m3, TEMP_degC } = insidePlaces;
+const { flat } = room;
 const { ROW } = slateSizes;
 
 const WATER_JPerKgK = twinParameters.waterHeat_JPerKgK.value;
 /** Of what runs off a shell, the half that comes from above its middle may fall on the shells within. */
 const ABOVE_share = 0.5;
 
-/** Rain on the outermost shell, and water beyond what is held: some to the shells within, the rest to the ground. */
-export function drain(
-  flat: Float64Array,
-  { held, inside, rates, flows }: Moment,
-  { shells, standing, traits }: Setting,
-  weather: Weather,
-): void {
-  const last = flat.length - ROW;
+/** Lets rain fall on the outermost shell in place of what fell on it: a moment lies in the step before it and in that after it. */
+export function rainOn({ rowsEnd, rates, flows }: Moment, { shells, standing }: Setting, weather: Weather): void {
   const rained = weather.rain_kgPerM2S * standing.rain_share * shells.outline.plan_m2;
   const rained_W = rained * WATER_JPerKgK * weather.temp_degC;
+  const fell = flows[LINE.waterRained_kg] as number;
+  const fell_W = flows[LINE.heatWithRain_J] as number;
+  give(rowsEnd - ROW + rates, 1, rained - fell, rained_W - fell_W, 0, 0);
   flows[LINE.waterRained_kg] = rained;
   flows[LINE.heatWithRain_J] = rained_W;
+}
+
+/** Water beyond what a shell holds: some to the shells within, the rest to the ground. */
+export function drain({ rowsEnd, held, inside, rates, flows }: Moment, traits: Traits): void {
+  const last = rowsEnd - ROW;
   let drained = 0;
   let drained_W = 0;
   let drainedN = 0;
-  give(flat, last + rates, 1, rained, rained_W, 0, 0);
   let planWithin = 1;
   for (let row = last; row >= 0; row -= ROW) {
     const has = row + held;
@@ -50,8 +52,8 @@ export function drain(
     const ammonium = (off * (flat[has + AMMONIACAL_N_kg] as number)) / dissolving_L;
     const nitrate = (off * (flat[has + NITRATE_N_kg] as number)) / water_kg;
     const rate = row + rates;
-    give(flat, rate, -1, off, off_W, ammonium, nitrate);
-    if (row > 0) give(flat, rate - ROW, inwards, off, off_W, ammonium, nitrate);
+    give(rate, -1, off, off_W, ammonium, nitrate);
+    if (row > 0) give(rate - ROW, inwards, off, off_W, ammonium, nitrate);
     drained += (1 - inwards) * off;
     drained_W += (1 - inwards) * off_W;
     drainedN += (1 - inwards) * (ammonium + nitrate);
@@ -62,15 +64,7 @@ export function drain(
 }
 
 /** Adds a share of what runs, per second, to a shell's rates. */
-function give(
-  flat: Float64Array,
-  rate: number,
-  share: number,
-  water: number,
-  heat_W: number,
-  ammonium: number,
-  nitrate: number,
-): void {
+function give(rate: number, share: number, water: number, heat_W: number, ammonium: number, nitrate: number): void {
   flat[rate + ENERGY_J] = (flat[rate + ENERGY_J] as number) + share * heat_W;
   flat[rate + WATER_kg] = (flat[rate + WATER_kg] as number) + share * water;
   flat[rate + AMMONIACAL_N_kg] = (flat[rate + AMMONIACAL_N_kg] as number) + share * ammonium;

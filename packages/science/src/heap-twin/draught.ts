@@ -10,7 +10,7 @@ import {
 } from './moist-air.ts';
 import { type Traits, twinParameters } from './parameters.ts';
 import type { Shells } from './shape.ts';
-import { heldPlaces, insidePlaces, lastingPlaces, type Moment, slateSizes } from './slate.ts';
+import { heldPlaces, insidePlaces, lastingPlaces, type Moment, room, slateSizes } from './slate.ts';
 import type { Standing, Weather } from './surroundings.ts';
 
 const {
@@ -37,6 +37,7 @@ const {
   VAPOUR_kgPerM3,
 } = insidePlaces;
 const { INWARD_perM, OUTWARD_perM, PLAN_share } = lastingPlaces;
+const { flat } = room;
 const { ROW } = slateSizes;
 const { WATER_kg } = heldPlaces;
 
@@ -74,7 +75,6 @@ export interface Setting {
 
 /** Vapour over every shell, the draught through it, and the conductances of its faces. */
 export function findDraught(
-  flat: Float64Array,
   moment: Moment,
   { shells, standing, traits }: Setting,
   weather: Weather,
@@ -94,13 +94,13 @@ export function findDraught(
   // What the draught of a shell is for each pascal a metre of lift and square metre of permeability.
   const draws = (outsideDry_kgPerM3 * plan_m2 * standing.open_share) / VISCOSITY_PaS;
   const { plumeContact_share: contact } = traits;
-  const { held, inside } = moment;
+  const { rowsEnd, held, inside } = moment;
   let drawn = 0;
   let risen = 0;
   let inner_perG = 0;
   let innerPores = 1;
   let innerConductivity = 1;
-  for (let row = 0; row < flat.length; row += ROW) {
+  for (let row = 0; row < rowsEnd; row += ROW) {
     const at = row + inside;
     const temp_degC = flat[at + TEMP_degC] as number;
     const temp_K = temp_degC + ZERO_CELSIUS_K;
@@ -155,7 +155,7 @@ export function findDraught(
     innerPores = pores;
     innerConductivity = conductivity;
   }
-  findSurface(flat, moment, shells, standing, weather, overall, area, inner_perG);
+  findSurface(moment, shells, standing, weather, overall, area, inner_perG);
 }
 
 /** Diffusivity over that at 20 °C. */
@@ -166,7 +166,6 @@ function relativeDiffusivity(temp_K: number): number {
 
 /** The surface: half a shell (`half_perM` from its middle outwards), then the cover or wall, then the air or the ground. */
 function findSurface(
-  flat: Float64Array,
   { inside, surface }: Moment,
   shells: Shells,
   standing: Standing,

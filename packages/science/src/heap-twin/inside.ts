@@ -1,6 +1,6 @@
 import { DAY_S, HOUR_S, type Traits, twinParameters } from './parameters.ts';
 import { atAirSpace, atMoisture, atSourness, atTemperature } from './response.ts';
-import { heldPlaces, insidePlaces, lastingPlaces, type Moment, slateSizes } from './slate.ts';
+import { heldPlaces, insidePlaces, lastingPlaces, type Moment, room, slateSizes } from './slate.ts';
 import { heatCapacity_JPerK, slope_JPerK, temperature_degC } from './state.ts';
 
 const {
@@ -34,6 +34,7 @@ const {
   WARMTH_share,
 } = insidePlaces;
 const { ASH_kg, BUILT_DRY_kg, BUILT_m3, CHAR_kg, INERT_kg } = lastingPlaces;
+const { flat } = room;
 const { ROW } = slateSizes;
 
 const WATER_kgPerM3 = twinParameters.waterDensity_kgPerM3.value;
@@ -84,7 +85,7 @@ function openness(air_share: number): number {
  * Temperature, volume, pores and appetite of every shell, out of what it holds.
  * @returns the volume of the whole heap over that when it was built.
  */
-export function lookInside(flat: Float64Array, { held, inside, settled_share }: Moment, traits: Traits): number {
+export function lookInside({ rowsEnd, held, inside, settled_share }: Moment, traits: Traits): number {
   const left_share = 1 - settled_share;
   const { curve, slowCurve, wantedN_kgPerKg } = traits;
   const perWantedN = 1 / wantedN_kgPerKg;
@@ -95,7 +96,7 @@ export function lookInside(flat: Float64Array, { held, inside, settled_share }: 
   const ligninAsks = LIGNIN_OXYGEN_kgPerKg * lignin_perS;
   let volume = 0;
   let built = 0;
-  for (let row = 0; row < flat.length; row += ROW) {
+  for (let row = 0; row < rowsEnd; row += ROW) {
     const has = row + held;
     const at = row + inside;
     const water_kg = flat[has + WATER_kg] as number;

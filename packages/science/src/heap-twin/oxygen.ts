@@ -1,6 +1,6 @@
 import { FRESH_OXYGEN_kgPerKg, OXYGEN_VOLUME_PER_MASS } from './constants.ts';
 import type { Traits } from './parameters.ts';
-import { heldPlaces, insidePlaces, type Moment, slateSizes } from './slate.ts';
+import { heldPlaces, insidePlaces, type Moment, room, slateSizes } from './slate.ts';
 
 const {
   DRAWN_kgPerS,
@@ -20,6 +20,7 @@ const {
   UPPER_ratio,
 } = insidePlaces;
 const { OXYGEN_kgPerKg } = heldPlaces;
+const { flat } = room;
 const { ROW } = slateSizes;
 
 /**
@@ -35,10 +36,10 @@ const MOST_TURNS = 40;
  * From above the balance the first turn falls below it, and from below every turn comes nearer.
  * @returns oxygen that came in through the surface, less what left, kg/s.
  */
-export function balanceOxygen(flat: Float64Array, { held, inside }: Moment, traits: Traits): number {
+export function balanceOxygen({ rowsEnd, held, inside }: Moment, traits: Traits): number {
   const { oxygenHalf_share: half_share, plumeContact_share: contact } = traits;
-  const end = flat.length - ROW;
-  passGas(flat, contact, inside);
+  const end = rowsEnd - ROW;
+  passGas(contact, rowsEnd, inside);
   const fresh = (flat[end + inside + OXYGEN_OUTER_kgPerS] as number) * FRESH_OXYGEN_kgPerKg;
   let moved = 1;
   for (let turn = 0; turn < MOST_TURNS && moved * moved > CLOSE_kgPerKg * half_share; turn++) {
@@ -90,8 +91,8 @@ export function balanceOxygen(flat: Float64Array, { held, inside }: Moment, trai
 }
 
 /** What gas each shell is handed and gives, which no turn of the balance changes. */
-function passGas(flat: Float64Array, contact_share: number, inside: number): void {
-  const last = flat.length - ROW + inside;
+function passGas(contact_share: number, rowsEnd: number, inside: number): void {
+  const last = rowsEnd - ROW + inside;
   let innerFace = 0;
   let handed = 0;
   for (let at = inside; at <= last; at += ROW) {

@@ -9,7 +9,7 @@ export const DAY_S = 86_400;
 export const HOUR_S = 3600;
 
 /** The longest step of a run for a grower's questions: see `docs/models/heap-twin-speed.md`. */
-export const USUAL_STEP_s: number = 2 * HOUR_S;
+export const USUAL_STEP_s: number = 3 * HOUR_S;
 
 /** The figures that differ from heap to heap and that nobody knows well: one number of each for each member of a run. */
 export const uncertainIds = [

@@ -1,7 +1,7 @@
 import { LINE } from './ledger.ts';
 import { humidity_kgPerKg, vapour_kgPerM3, vapourHeat_JPerKg } from './moist-air.ts';
 import { twinParameters } from './parameters.ts';
-import { heldPlaces, insidePlaces, type Moment, slateSizes } from './slate.ts';
+import { heldPlaces, insidePlaces, type Moment, room, slateSizes } from './slate.ts';
 import type { Weather } from './surroundings.ts';
 
 const {
@@ -19,6 +19,7 @@ const {
   VAPOUR_kgPerM3,
 } = insidePlaces;
 const { ENERGY_J, WATER_kg } = heldPlaces;
+const { flat } = room;
 const { ROW } = slateSizes;
 
 const AIR_JPerKgK = twinParameters.airHeat_JPerKgK.value;
@@ -30,13 +31,12 @@ const TRACE_KG = 1e-12;
  * For the steps in use z is a thousandth, and the bare rates have none of it.
  */
 export function holdVapourBack(
-  flat: Float64Array,
-  { held, inside }: Moment,
+  { rowsEnd, held, inside }: Moment,
   weather: Weather,
   contact_share: number,
   step_s: number,
 ): void {
-  const end = flat.length - ROW;
+  const end = rowsEnd - ROW;
   const outside = humidity_kgPerKg(weather.vapour_Pa, PRESSURE_Pa);
   const outside_kgPerM3 = vapour_kgPerM3(weather.temp_degC, weather.vapour_Pa);
   let given = 0;
@@ -76,12 +76,11 @@ const NOTICEABLE = 1e-3;
 
 /** Heat and vapour through the faces and with the draught, each flux leaving one place and reaching another. */
 export function carry(
-  flat: Float64Array,
-  { inside, rates, surface, flows }: Moment,
+  { rowsEnd, inside, rates, surface, flows }: Moment,
   weather: Weather,
   contact_share: number,
 ): void {
-  const end = flat.length - ROW;
+  const end = rowsEnd - ROW;
   const outsideHumidity = humidity_kgPerKg(weather.vapour_Pa, PRESSURE_Pa);
   const outside_kgPerM3 = vapour_kgPerM3(weather.temp_degC, weather.vapour_Pa);
   const outsideAir_JPerKg = AIR_JPerKgK * weather.temp_degC + outsideHumidity * vapourHeat_JPerKg(weather.temp_degC);

@@ -1,6 +1,6 @@
 import { LINE } from './ledger.ts';
 import { DAY_S, type Traits, twinParameters } from './parameters.ts';
-import { heldPlaces, insidePlaces, type Moment, slateSizes } from './slate.ts';
+import { heldPlaces, insidePlaces, type Moment, room, slateSizes } from './slate.ts';
 
 const {
   ACTIVITY_share,
@@ -27,6 +27,7 @@ const {
   TEMP_degC,
   WARMTH_share,
 } = insidePlaces;
+const { flat } = room;
 const { ROW } = slateSizes;
 
 const WATER_JPerKgK = twinParameters.waterHeat_JPerKgK.value;
@@ -59,7 +60,7 @@ const KILLED_perKAndS = twinParameters.heatKill.perKAndDay / DAY_S;
 const TRACE_KG = 1e-12;
 
 /** Rotting, with its heat, water and nitrogen; the microbes' growth; sourness. */
-export function rot(flat: Float64Array, { held, inside, rates, flows }: Moment, traits: Traits): void {
+export function rot({ rowsEnd, held, inside, rates, flows }: Moment, traits: Traits): void {
   const {
     fast_perS,
     hemicellulose_perS,
@@ -77,7 +78,7 @@ export function rot(flat: Float64Array, { held, inside, rates, flows }: Moment, 
   let sumNitrified = 0;
   let sumBreathed = 0;
   let sumDenitrified = 0;
-  for (let row = 0; row < flat.length; row += ROW) {
+  for (let row = 0; row < rowsEnd; row += ROW) {
     const has = row + held;
     const at = row + inside;
     const rate = row + rates;

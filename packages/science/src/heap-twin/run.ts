@@ -46,7 +46,7 @@ export interface Moment {
 }
 
 /** The step and the closeness that do for a grower's questions: see `docs/models/heap-twin.md`. */
-export const USUAL_PACE: Pace = { step_s: USUAL_STEP_s, within_K: 0.1 };
+export const USUAL_PACE: Pace = { step_s: USUAL_STEP_s, within_K: 0.5 };
 /** Shells that do for them. */
 export const USUAL_SHELLS = 8;
 

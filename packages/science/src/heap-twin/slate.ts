@@ -157,8 +157,21 @@ const { OXYGEN_kgPerKg } = heldPlaces;
 const { ASH_kg, BUILT_DRY_kg, BUILT_m3, CHAR_kg, INERT_kg, INWARD_perM, OUTWARD_perM, PLAN_share } = lastingPlaces;
 const { CHANGING, ROW } = slateSizes;
 
+/** The most shells of a heap. */
+export const MOST_SHELLS = 256;
+
+/**
+ * Room for the rows of one heap. There is one in the program, for the engine reads a constant array's place and length
+ * once and not at every number; whichever heap is written down last lies in it.
+ */
+export const room: { readonly flat: Float64Array } = { flat: new Float64Array(ROW * MOST_SHELLS) };
+
+const { flat } = room;
+
 /** One moment of a step: where its blocks start in a row, what its surface is like, and the flows in the order of the ledger, per second. */
 export interface Moment {
+  /** Where the rows of the heap end. */
+  readonly rowsEnd: number;
   readonly held: number;
   readonly rates: number;
   readonly inside: number;
@@ -171,21 +184,27 @@ export interface Moment {
   air_degC: number;
 }
 
-/** Room for the reckoning of one heap, used again at every step. */
+/** What the reckoning of one heap keeps from step to step besides its rows. */
 export interface Slate {
-  readonly flat: Float64Array;
   start: Moment;
   end: Moment;
   /** Whether the rates at the start are still to be found: at first, and when the heap or what it stands in was changed. */
   isNew: boolean;
   /** Whether the stuff of a shell is so dry at the start that its vapour hangs on its water. */
   isDry: boolean;
+  /** The step to try next, s; no bound on it at first. */
+  step_s: number;
   readonly weather: Weather;
 }
 
-/** A slate for a heap of so many shells. */
+/** The slate whose rows lie in the room. */
+let lying: Slate | undefined;
+
+/** A slate for a heap of so many shells, `MOST_SHELLS` at the most. */
 export function createSlate(shells: number): Slate {
+  if (shells > MOST_SHELLS) throw new RangeError(`${shells} shells: a heap is cut into ${MOST_SHELLS} at the most`);
   const moment = (which: 0 | 1): Moment => ({
+    rowsEnd: ROW * shells,
     held: HELD[which],
     rates: RATES[which],
     inside: INSIDE[which],
@@ -195,11 +214,11 @@ export function createSlate(shells: number): Slate {
     air_degC: 0,
   });
   return {
-    flat: new Float64Array(ROW * shells),
     start: moment(0),
     end: moment(1),
     isNew: true,
     isDry: false,
+    step_s: Number.POSITIVE_INFINITY,
     weather: noWeather(),
   };
 }
@@ -217,8 +236,11 @@ const geometry = [
   ['outward_perM', OUTWARD_perM],
 ] as const;
 
-/** Writes a heap onto the slate, as the start of a step. */
-export function writeDown({ flat, start }: Slate, state: HeapState, shells: Shells): void {
+/** Writes a heap down as the start of a step; where another lay in the room, the rates are to be found anew. */
+export function writeDown(slate: Slate, state: HeapState, shells: Shells): void {
+  const { start } = slate;
+  if (lying !== slate) slate.isNew = true;
+  lying = slate;
   for (let i = 0, row = 0; i < shells.count; i++, row += ROW) {
     for (let q = 0; q < CHANGING; q++) flat[row + start.held + q] = state.flat[q * shells.count + i] as number;
     flat[row + start.held + OXYGEN_kgPerKg] = state.oxygen_kgPerKg[i] as number;
@@ -228,8 +250,8 @@ export function writeDown({ flat, start }: Slate, state: HeapState, shells: Shel
   start.settled_share = state.settled_share;
 }
 
-/** Takes a heap back off the slate. */
-export function readOff({ flat, start }: Slate, state: HeapState): void {
+/** Takes the heap written down last back. */
+export function readOff({ start }: Slate, state: HeapState): void {
   for (let i = 0, row = start.held; i < state.shells; i++, row += ROW) {
     for (let q = 0; q < changingIds.length; q++) state.flat[q * state.shells + i] = flat[row + q] as number;
     state.oxygen_kgPerKg[i] = flat[row + OXYGEN_kgPerKg] as number;
@@ -237,7 +259,7 @@ export function readOff({ flat, start }: Slate, state: HeapState): void {
   state.settled_share = start.settled_share;
 }
 
-/** What is at a place of a shell's block. */
-export function placeIn({ flat }: Slate, block: number, place: number, shell: number): number {
+/** What is at a place of a shell's block, of the heap written down last. */
+export function placeIn(block: number, place: number, shell: number): number {
   return flat[ROW * shell + block + place] ?? Number.NaN;
 }

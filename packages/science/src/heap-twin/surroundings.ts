@@ -23,14 +23,14 @@ export interface Weather {
   temp_degC: number;
   vapour_Pa: number;
   wind_mPerS: number;
-  /** Rain, kg/(m² s). */
+  /** Rain, kg/(m² s): the mean of a while where one was asked about. */
   rain_kgPerM2S: number;
   sun_WPerM2: number;
   ground_degC: number;
 }
 
-/** Fills in the weather at a time, s after the start. */
-export type WeatherAt = (time_s: number, into: Weather) => void;
+/** Fills in the weather at a time, s after the start, and the mean rain of the while before it: left out, the rain then. */
+export type WeatherAt = (time_s: number, into: Weather, while_s?: number) => void;
 
 /** The weather's fields before any is read. */
 export function noWeather(): Weather {

@@ -1,5 +1,5 @@
 import { saturation_Pa } from './moist-air.ts';
-import { DAY_S, HOUR_S, USUAL_STEP_s } from './parameters.ts';
+import { DAY_S, HOUR_S } from './parameters.ts';
 import type { Weather, WeatherAt } from './surroundings.ts';
 
 /** Days in a year. */
@@ -22,23 +22,19 @@ export function constantWeather(reading: WeatherReading): WeatherAt {
   return (_time_s, into) => fill(reading, reading, 0, into);
 }
 
-/**
- * Readings at equal intervals, a straight line between them; before the first and after the last, those. Rain is the
- * mean of the time of the longest step about each moment, so that no shower falls between two steps or counts twice.
- */
+/** Readings at equal intervals, a straight line between them; before the first and after the last, those. */
 export function readWeather(
   readings: readonly [WeatherReading, ...WeatherReading[]],
   every_s: number = HOUR_S,
 ): WeatherAt {
   const last = readings.length - 1;
   const fallen_mm = fallenIn(readings, every_s);
-  return (time_s, into) => {
+  return (time_s, into, while_s = 0) => {
     const place = Math.min(last, Math.max(0, time_s / every_s));
     const below = Math.min(Math.floor(place), Math.max(0, last - 1));
     const one = readings[below] as WeatherReading;
     fill(one, (readings[below + 1] as WeatherReading | undefined) ?? one, place - below, into);
-    const about_mm = fallen_mm(time_s + USUAL_STEP_s / 2) - fallen_mm(time_s - USUAL_STEP_s / 2);
-    into.rain_kgPerM2S = about_mm / USUAL_STEP_s;
+    if (while_s > 0) into.rain_kgPerM2S = (fallen_mm(time_s) - fallen_mm(time_s - while_s)) / while_s;
   };
 }
 
