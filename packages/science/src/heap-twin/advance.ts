@@ -14,7 +14,7 @@ import {
 } from './implicit.ts';
 import { FLOWS } from './ledger.ts';
 import { DAY_S, twinParameters } from './parameters.ts';
-import { aheadPlaces, heldPlaces, insidePlaces, readOff, room, type Slate, slateSizes, writeDown } from './slate.ts';
+import { ahead, held, inside, rates, readOff, type Slate, writeDown } from './slate.ts';
 import type { HeapState } from './state.ts';
 import type { WeatherAt } from './surroundings.ts';
 
@@ -31,11 +31,21 @@ const {
   OXYGEN_kgPerKg,
   PH,
   WATER_kg,
-} = heldPlaces;
-const { flat } = room;
-const { ROW } = slateSizes;
-const { DRYNESS_share, DRY_kg, TEMP_degC } = insidePlaces;
-const { GUESS, PASSED_kg, WARMING_K } = aheadPlaces;
+} = held;
+const {
+  ACTIVITY_perS,
+  CELLULOSE_kgPerS,
+  ENERGY_JPerS,
+  FAST_kgPerS,
+  HEMICELLULOSE_kgPerS,
+  LIGNIN_kgPerS,
+  NITRATE_N_kgPerS,
+  ORGANIC_N_kgPerS,
+  PH_perS,
+  WATER_kgPerS,
+} = rates;
+const { DRYNESS_share, DRY_kg, TEMP_degC } = inside;
+const { GUESSED_AMMONIACAL_N_kg, GUESSED_ENERGY_J, GUESSED_WATER_kg, PASSED_kg, WARMING_K } = ahead;
 
 const SETTLES_s = twinParameters.settles_day.value * DAY_S;
 
@@ -134,14 +144,14 @@ function settledAfter(settled_share: number, at_last_share: number, step_s: numb
   return at_last_share + (settled_share - at_last_share) * Math.exp(-step_s / SETTLES_s);
 }
 
-/** What a place holds when its rate goes on for a while. */
-function goneOn(was: number, rate: number, while_s: number, place: number): number {
-  return (flat[was + place] as number) + while_s * (flat[rate + place] as number);
+/** What is held of something after its rate at the start went on for a while. */
+function goneOn(held: Float64Array, rate: Float64Array, was: number, while_s: number): number {
+  return (held[was] as number) + while_s * (rate[was] as number);
 }
 
-/** What it holds after both of its rates went on for a while. */
-function goneOnByBoth(was: number, first: number, second: number, while_s: number, place: number): number {
-  return (flat[was + place] as number) + while_s * ((flat[first + place] as number) + (flat[second + place] as number));
+/** What is held of something after both of its rates went on for a while. */
+function goneOnByBoth(held: Float64Array, rate: Float64Array, was: number, has: number, while_s: number): number {
+  return (held[was] as number) + while_s * ((rate[was] as number) + (rate[has] as number));
 }
 
 /** What cannot be less than nothing; what is not a number stays so. */
@@ -156,36 +166,33 @@ function least(one: number, other: number): number {
 
 /** The first guess of the end of a step, from the rates at its start and what lies ahead. */
 function guessEnd({ start, end, isDry }: Slate, step_s: number): void {
-  const { rowsEnd, held, rates } = start;
-  const { held: guessed } = end;
-  for (let row = 0; row < rowsEnd; row += ROW) {
-    const was = row + held;
-    const has = row + guessed;
-    const rate = row + rates;
-    flat[has + ENERGY_J] = goneOn(was, rate, step_s, ENERGY_J);
-    flat[has + WATER_kg] = goneOn(was, rate, step_s, WATER_kg);
-    flat[has + AMMONIACAL_N_kg] = atLeastNone(
-      (flat[was + AMMONIACAL_N_kg] as number) + (flat[row + PASSED_kg] as number),
-    );
-    flat[has + FAST_kg] = atLeastNone(goneOn(was, rate, step_s, FAST_kg));
-    flat[has + HEMICELLULOSE_kg] = atLeastNone(goneOn(was, rate, step_s, HEMICELLULOSE_kg));
-    flat[has + CELLULOSE_kg] = atLeastNone(goneOn(was, rate, step_s, CELLULOSE_kg));
-    flat[has + LIGNIN_kg] = atLeastNone(goneOn(was, rate, step_s, LIGNIN_kg));
-    flat[has + ORGANIC_N_kg] = atLeastNone(goneOn(was, rate, step_s, ORGANIC_N_kg));
-    flat[has + NITRATE_N_kg] = atLeastNone(goneOn(was, rate, step_s, NITRATE_N_kg));
-    flat[has + ACTIVITY_share] = atLeastNone(goneOn(was, rate, step_s, ACTIVITY_share));
-    flat[has + PH] = atLeastNone(goneOn(was, rate, step_s, PH));
-    flat[has + OXYGEN_kgPerKg] = flat[was + OXYGEN_kgPerKg] as number;
+  const { count, from } = start;
+  const { from: to } = end;
+  for (let shell = 0; shell < count; shell++) {
+    const was = shell + from;
+    const has = shell + to;
+    ENERGY_J[has] = goneOn(ENERGY_J, ENERGY_JPerS, was, step_s);
+    WATER_kg[has] = goneOn(WATER_kg, WATER_kgPerS, was, step_s);
+    AMMONIACAL_N_kg[has] = atLeastNone((AMMONIACAL_N_kg[was] as number) + (PASSED_kg[shell] as number));
+    FAST_kg[has] = atLeastNone(goneOn(FAST_kg, FAST_kgPerS, was, step_s));
+    HEMICELLULOSE_kg[has] = atLeastNone(goneOn(HEMICELLULOSE_kg, HEMICELLULOSE_kgPerS, was, step_s));
+    CELLULOSE_kg[has] = atLeastNone(goneOn(CELLULOSE_kg, CELLULOSE_kgPerS, was, step_s));
+    LIGNIN_kg[has] = atLeastNone(goneOn(LIGNIN_kg, LIGNIN_kgPerS, was, step_s));
+    ORGANIC_N_kg[has] = atLeastNone(goneOn(ORGANIC_N_kg, ORGANIC_N_kgPerS, was, step_s));
+    NITRATE_N_kg[has] = atLeastNone(goneOn(NITRATE_N_kg, NITRATE_N_kgPerS, was, step_s));
+    ACTIVITY_share[has] = atLeastNone(goneOn(ACTIVITY_share, ACTIVITY_perS, was, step_s));
+    PH[has] = atLeastNone(goneOn(PH, PH_perS, was, step_s));
+    OXYGEN_kgPerKg[has] = OXYGEN_kgPerKg[was] as number;
   }
   if (isDry) passDry(start, end, step_s);
   passAhead(start, end, step_s);
-  const last = rowsEnd - ROW + guessed + ENERGY_J;
-  flat[last] = (flat[last] as number) + AHEAD_share * step_s * fromAir_W(start, end);
-  for (let row = 0; row < rowsEnd; row += ROW) {
-    const has = row + guessed;
-    flat[row + GUESS + ENERGY_J] = flat[has + ENERGY_J] as number;
-    flat[row + GUESS + WATER_kg] = flat[has + WATER_kg] as number;
-    flat[row + GUESS + AMMONIACAL_N_kg] = flat[has + AMMONIACAL_N_kg] as number;
+  const outermost = to + count - 1;
+  ENERGY_J[outermost] = (ENERGY_J[outermost] as number) + AHEAD_share * step_s * fromAir_W(start, end);
+  for (let shell = 0; shell < count; shell++) {
+    const has = shell + to;
+    GUESSED_ENERGY_J[shell] = ENERGY_J[has] as number;
+    GUESSED_WATER_kg[shell] = WATER_kg[has] as number;
+    GUESSED_AMMONIACAL_N_kg[shell] = AMMONIACAL_N_kg[has] as number;
   }
 }
 
@@ -194,43 +201,41 @@ function guessEnd({ start, end, isDry }: Slate, step_s: number): void {
  * @returns the most by which anything but heat is then below nothing, which is put right.
  */
 function settleEnd({ start, end, isDry }: Slate, step_s: number): number {
-  const { rowsEnd, held, rates } = start;
-  const { held: settled, rates: later } = end;
+  const { count, from } = start;
+  const { from: to } = end;
   const half_s = 0.5 * step_s;
   let lowest = 0;
-  for (let row = 0; row < rowsEnd; row += ROW) {
-    const was = row + held;
-    const has = row + settled;
-    const first = row + rates;
-    const second = row + later;
-    flat[has + ENERGY_J] = goneOnByBoth(was, first, second, half_s, ENERGY_J);
-    flat[has + WATER_kg] = goneOnByBoth(was, first, second, half_s, WATER_kg);
-    const fast = goneOnByBoth(was, first, second, half_s, FAST_kg);
-    flat[has + FAST_kg] = atLeastNone(fast);
+  for (let shell = 0; shell < count; shell++) {
+    const was = shell + from;
+    const has = shell + to;
+    ENERGY_J[has] = goneOnByBoth(ENERGY_J, ENERGY_JPerS, was, has, half_s);
+    WATER_kg[has] = goneOnByBoth(WATER_kg, WATER_kgPerS, was, has, half_s);
+    const fast = goneOnByBoth(FAST_kg, FAST_kgPerS, was, has, half_s);
+    FAST_kg[has] = atLeastNone(fast);
     lowest = least(fast, lowest);
-    const hemicellulose = goneOnByBoth(was, first, second, half_s, HEMICELLULOSE_kg);
-    flat[has + HEMICELLULOSE_kg] = atLeastNone(hemicellulose);
+    const hemicellulose = goneOnByBoth(HEMICELLULOSE_kg, HEMICELLULOSE_kgPerS, was, has, half_s);
+    HEMICELLULOSE_kg[has] = atLeastNone(hemicellulose);
     lowest = least(hemicellulose, lowest);
-    const cellulose = goneOnByBoth(was, first, second, half_s, CELLULOSE_kg);
-    flat[has + CELLULOSE_kg] = atLeastNone(cellulose);
+    const cellulose = goneOnByBoth(CELLULOSE_kg, CELLULOSE_kgPerS, was, has, half_s);
+    CELLULOSE_kg[has] = atLeastNone(cellulose);
     lowest = least(cellulose, lowest);
-    const lignin = goneOnByBoth(was, first, second, half_s, LIGNIN_kg);
-    flat[has + LIGNIN_kg] = atLeastNone(lignin);
+    const lignin = goneOnByBoth(LIGNIN_kg, LIGNIN_kgPerS, was, has, half_s);
+    LIGNIN_kg[has] = atLeastNone(lignin);
     lowest = least(lignin, lowest);
-    const organicN = goneOnByBoth(was, first, second, half_s, ORGANIC_N_kg);
-    flat[has + ORGANIC_N_kg] = atLeastNone(organicN);
+    const organicN = goneOnByBoth(ORGANIC_N_kg, ORGANIC_N_kgPerS, was, has, half_s);
+    ORGANIC_N_kg[has] = atLeastNone(organicN);
     lowest = least(organicN, lowest);
-    const nitrateN = goneOnByBoth(was, first, second, half_s, NITRATE_N_kg);
-    flat[has + NITRATE_N_kg] = atLeastNone(nitrateN);
+    const nitrateN = goneOnByBoth(NITRATE_N_kg, NITRATE_N_kgPerS, was, has, half_s);
+    NITRATE_N_kg[has] = atLeastNone(nitrateN);
     lowest = least(nitrateN, lowest);
-    const activity = goneOnByBoth(was, first, second, half_s, ACTIVITY_share);
-    flat[has + ACTIVITY_share] = atLeastNone(activity);
+    const activity = goneOnByBoth(ACTIVITY_share, ACTIVITY_perS, was, has, half_s);
+    ACTIVITY_share[has] = atLeastNone(activity);
     lowest = least(activity, lowest);
-    const pH = goneOnByBoth(was, first, second, half_s, PH);
-    flat[has + PH] = atLeastNone(pH);
+    const pH = goneOnByBoth(PH, PH_perS, was, has, half_s);
+    PH[has] = atLeastNone(pH);
     lowest = least(pH, lowest);
-    const ammoniacalN = (flat[row + GUESS + AMMONIACAL_N_kg] as number) + (flat[row + PASSED_kg] as number);
-    flat[has + AMMONIACAL_N_kg] = atLeastNone(ammoniacalN);
+    const ammoniacalN = (GUESSED_AMMONIACAL_N_kg[shell] as number) + (PASSED_kg[shell] as number);
+    AMMONIACAL_N_kg[has] = atLeastNone(ammoniacalN);
     lowest = least(ammoniacalN, lowest);
   }
   if (isDry) passDry(start, end, step_s);
@@ -253,20 +258,21 @@ const QUICKENING = 3;
 
 /** How far the end of a step lies from its first guess, K, as it is weighed; not a number where it cannot be told. */
 function missedBy_K({ start, end }: Slate): number {
-  const { rowsEnd } = start;
-  const inner = rowsEnd / 2;
+  const { count, from } = start;
+  const { from: to } = end;
+  const inner = count / 2;
   let off_K = 0;
-  for (let row = 0; row < rowsEnd; row += ROW) {
-    const missed_K = flat[row + WARMING_K] as number;
-    const rises_K = (flat[row + end.inside + TEMP_degC] as number) - (flat[row + start.inside + TEMP_degC] as number);
+  for (let shell = 0; shell < count; shell++) {
+    const at = shell + to;
+    const missed_K = WARMING_K[shell] as number;
+    const rises_K = (TEMP_degC[at] as number) - (TEMP_degC[shell + from] as number);
     // In the inner half it is not the weather that makes a shell warm faster than the guess.
-    const quickens = row < inner && rises_K > 0 && missed_K > 0;
+    const quickens = shell < inner && rises_K > 0 && missed_K > 0;
     off_K = Math.max(off_K, (quickens ? QUICKENING : 1) * Math.abs(missed_K));
-    const at = row + end.inside;
-    const dryness = flat[at + DRYNESS_share] as number;
+    const dryness = DRYNESS_share[at] as number;
     if (dryness < DRY_share) continue;
-    const drying_kg = DRYING_kgPerKg * (flat[at + DRY_kg] as number);
-    const drier_kg = (flat[row + GUESS + WATER_kg] as number) - (flat[row + end.held + WATER_kg] as number);
+    const drying_kg = DRYING_kgPerKg * (DRY_kg[at] as number);
+    const drier_kg = (GUESSED_WATER_kg[shell] as number) - (WATER_kg[at] as number);
     if (Math.abs(drier_kg) < NOTICED * drying_kg) continue;
     off_K = Math.max(off_K, DRYNESS_K * dryness * Math.abs(Math.exp(drier_kg / drying_kg) - 1));
   }

@@ -7,12 +7,10 @@ import { LINE } from './ledger.ts';
 import { balanceOxygen } from './oxygen.ts';
 import { carry, holdVapourBack } from './passing.ts';
 import { rot } from './rotting.ts';
-import { insidePlaces, type Moment, room, slateSizes } from './slate.ts';
+import { inside, type Moment } from './slate.ts';
 import type { Weather } from './surroundings.ts';
 
-const { DRAWN_kgPerS } = insidePlaces;
-const { flat } = room;
-const { ROW } = slateSizes;
+const { DRAWN_kgPerS } = inside;
 
 /**
  * How fast everything in a heap changes at one moment, written beside what it holds: the right-hand side of the model.
@@ -25,7 +23,7 @@ export function findRates(moment: Moment, setting: Setting, weather: Weather, st
   const left_share = lookInside(moment, traits);
   findDraught(moment, setting, weather, left_share);
   if (step_s > 0) holdVapourBack(moment, weather, plumeContact_share, step_s);
-  const drawn_kgPerS = flat[moment.rowsEnd - ROW + moment.inside + DRAWN_kgPerS] as number;
+  const drawn_kgPerS = DRAWN_kgPerS[moment.from + moment.count - 1] as number;
   moment.flows[LINE.oxygenDrawnIn_kg] = FRESH_OXYGEN_kgPerKg * drawn_kgPerS;
   moment.flows[LINE.oxygenSupplied_kg] = balanceOxygen(moment, traits);
   rot(moment, traits);

@@ -5,7 +5,7 @@ import { findRates } from './change.ts';
 import { emptyLedger, LINE } from './ledger.ts';
 import { DAY_S, traitsOf, twinParameters, typicalFigures } from './parameters.ts';
 import { cutShells, type HeapShape, type Outline, outlineOf } from './shape.ts';
-import { createSlate, insidePlaces, placeIn, writeDown } from './slate.ts';
+import { createSlate, inside, writeDown } from './slate.ts';
 import { shellTemperature_degC } from './state.ts';
 import { noWeather } from './surroundings.ts';
 import { inTheOpen, stillAir, stuffLike } from './testing/heaps.ts';
@@ -192,8 +192,8 @@ function warmBall(volume_m3: number, heat_WPerM3: number, film_WPerM2K: number, 
   const asked = createSlate(shellCount);
   writeDown(asked, state, shells);
   findRates(asked.start, { shells, standing, traits: usual }, weather, 0);
-  const lively = placeIn(asked.start.inside, insidePlaces.LIVELINESS_share, 0);
-  const hunger_kgPerS = placeIn(asked.start.inside, insidePlaces.HUNGER_kgPerS, 0);
+  const lively = inside.LIVELINESS_share[asked.start.from] ?? Number.NaN;
+  const hunger_kgPerS = inside.HUNGER_kgPerS[asked.start.from] ?? Number.NaN;
   const asked_kgPerM3S = hunger_kgPerS / (volume_m3 * (shells.volume_share[0] ?? Number.NaN));
   const traits = {
     ...usual,

@@ -5,7 +5,7 @@ import { findRates } from './change.ts';
 import { type OxygenInHeapInput, oxygenInHeap } from './oxygen-in-heap.ts';
 import { DAY_S, traitsOf, twinParameters, typicalFigures } from './parameters.ts';
 import { cutShells, type Outline } from './shape.ts';
-import { createSlate, insidePlaces, placeIn, readOff, writeDown } from './slate.ts';
+import { createSlate, inside, readOff, writeDown } from './slate.ts';
 import { noWeather } from './surroundings.ts';
 import { inTheOpen, stillAir, stuffLike } from './testing/heaps.ts';
 import { constantWeather } from './weather.ts';
@@ -74,7 +74,7 @@ function eaten(directions: 1 | 3, half_m: number, shellCount: number) {
   constantWeather(stillAir(temp_degC))(0, weather);
   const slate = createSlate(shellCount);
   writeDown(slate, state, shells);
-  const core = (place: number): number => placeIn(slate.start.inside, place, 0);
+  const core = (quantity: Float64Array): number => quantity[slate.start.from] ?? Number.NaN;
   const reckon = (faster: number): void => {
     const figures = typicalFigures();
     const traits = traitsOf({
@@ -91,13 +91,13 @@ function eaten(directions: 1 | 3, half_m: number, shellCount: number) {
   };
   const wanted_kgPerM3S = (2e-3 * 120) / 3600;
   reckon(1);
-  const first = core(insidePlaces.HUNGER_kgPerS) / (outline.volume_m3 * (shells.volume_share[0] ?? Number.NaN));
+  const first = core(inside.HUNGER_kgPerS) / (outline.volume_m3 * (shells.volume_share[0] ?? Number.NaN));
   reckon(wanted_kgPerM3S / first);
-  const air_share = core(insidePlaces.AIR_SPACE_share);
+  const air_share = core(inside.AIR_SPACE_share);
   const temp_K = temp_degC + 273.15;
   const diffusivity = air_share ** 2 * twinParameters.oxygenDiffusivity.at20_m2PerS * (temp_K / 293.15) ** 2;
   // Oxygen in the humid gas at the surface: vapour takes an eighth of the room at 50 °C.
-  const surface_kgPerM3 = 0.2314 * core(insidePlaces.DRY_AIR_kgPerM3);
+  const surface_kgPerM3 = 0.2314 * core(inside.DRY_AIR_kgPerM3);
   readOff(slate, state);
   return {
     oxygen: [...state.oxygen_kgPerKg].map((share) => share / 0.2314),

@@ -10,9 +10,11 @@ import {
 } from './moist-air.ts';
 import { type Traits, twinParameters } from './parameters.ts';
 import type { Shells } from './shape.ts';
-import { heldPlaces, insidePlaces, lastingPlaces, type Moment, room, slateSizes } from './slate.ts';
+import { held, inside, lasting, type Moment } from './slate.ts';
 import type { Standing, Weather } from './surroundings.ts';
 
+const { WATER_kg } = held;
+const { INWARD_perM, OUTWARD_perM, PLAN_share } = lasting;
 const {
   AIR_SPACE_share,
   CONDUCTIVITY_WPerMK,
@@ -35,11 +37,7 @@ const {
   VAPOUR_RISE_kgPerM3K,
   VAPOUR_RISE_perM3,
   VAPOUR_kgPerM3,
-} = insidePlaces;
-const { INWARD_perM, OUTWARD_perM, PLAN_share } = lastingPlaces;
-const { flat } = room;
-const { ROW } = slateSizes;
-const { WATER_kg } = heldPlaces;
+} = inside;
 
 const PRESSURE_Pa = twinParameters.airPressure_Pa.value;
 const VISCOSITY_PaS = twinParameters.airViscosity_PaS.value;
@@ -94,20 +92,20 @@ export function findDraught(
   // What the draught of a shell is for each pascal a metre of lift and square metre of permeability.
   const draws = (outsideDry_kgPerM3 * plan_m2 * standing.open_share) / VISCOSITY_PaS;
   const { plumeContact_share: contact } = traits;
-  const { rowsEnd, held, inside } = moment;
+  const { count, from } = moment;
   let drawn = 0;
   let risen = 0;
   let inner_perG = 0;
   let innerPores = 1;
   let innerConductivity = 1;
-  for (let row = 0; row < rowsEnd; row += ROW) {
-    const at = row + inside;
-    const temp_degC = flat[at + TEMP_degC] as number;
+  for (let shell = 0; shell < count; shell++) {
+    const at = shell + from;
+    const temp_degC = TEMP_degC[at] as number;
     const temp_K = temp_degC + ZERO_CELSIUS_K;
     const perK = 1 / temp_K;
     const place = placeOf(temp_degC);
-    const water_kg = flat[row + held + WATER_kg] as number;
-    const drying_kg = DRYING_kgPerKg * (flat[at + DRY_kg] as number);
+    const water_kg = WATER_kg[at] as number;
+    const drying_kg = DRYING_kgPerKg * (DRY_kg[at] as number);
     const dryness = water_kg > WET * drying_kg ? 0 : Math.exp(-water_kg / drying_kg);
     const saturation_Pa = saturationAt_Pa(place);
     const vapour_Pa = saturation_Pa * (1 - dryness);
@@ -116,42 +114,42 @@ export function findDraught(
     const air_Pa = Math.max(airMost_Pa, LEAST_AIR_Pa);
     const perAir_Pa = 1 / air_Pa;
     const ratio = vapour_Pa * perAir_Pa;
-    flat[at + PLACE] = place;
-    flat[at + DRYNESS_share] = dryness;
-    flat[at + VAPOUR_kgPerM3] = vapour_Pa * perK * PER_VAPOUR;
-    flat[at + VAPOUR_RISE_kgPerM3K] = slope_PaPerK * perK * PER_VAPOUR;
-    flat[at + HUMIDITY_kgPerKg] = WATER_TO_AIR * ratio;
-    flat[at + HUMIDITY_RISE_perK] = WATER_TO_AIR * perAir_Pa * (1 + ratio) * slope_PaPerK;
+    PLACE[at] = place;
+    DRYNESS_share[at] = dryness;
+    VAPOUR_kgPerM3[at] = vapour_Pa * perK * PER_VAPOUR;
+    VAPOUR_RISE_kgPerM3K[at] = slope_PaPerK * perK * PER_VAPOUR;
+    HUMIDITY_kgPerKg[at] = WATER_TO_AIR * ratio;
+    HUMIDITY_RISE_perK[at] = WATER_TO_AIR * perAir_Pa * (1 + ratio) * slope_PaPerK;
     const wet_PaPerKg = dryness === 0 ? 0 : (saturation_Pa * dryness) / drying_kg;
-    flat[at + VAPOUR_RISE_perM3] = wet_PaPerKg * perK * PER_VAPOUR;
-    flat[at + HUMIDITY_RISE_perKg] = WATER_TO_AIR * perAir_Pa * (1 + ratio) * wet_PaPerKg;
-    flat[at + DRY_AIR_kgPerM3] = air_Pa * perK * PER_DRY_AIR;
-    flat[at + DRY_GAS_share] = airMost_Pa * PER_PRESSURE;
+    VAPOUR_RISE_perM3[at] = wet_PaPerKg * perK * PER_VAPOUR;
+    HUMIDITY_RISE_perKg[at] = WATER_TO_AIR * perAir_Pa * (1 + ratio) * wet_PaPerKg;
+    DRY_AIR_kgPerM3[at] = air_Pa * perK * PER_DRY_AIR;
+    DRY_GAS_share[at] = airMost_Pa * PER_PRESSURE;
 
     const lighter_kgPerM3 = outside_kgPerM3 - (PRESSURE_Pa - (1 - WATER_TO_AIR) * vapour_Pa) * perK * PER_DRY_AIR;
     const lift_PaPerM = lighter_kgPerM3 > 0 ? GRAVITY_MPerS2 * lighter_kgPerM3 : 0;
     const own_kgPerS =
-      draws * (flat[at + PERMEABILITY_m2] as number) * (lift_PaPerM + wind_PaPerM) * (flat[row + PLAN_share] as number);
+      draws * (PERMEABILITY_m2[at] as number) * (lift_PaPerM + wind_PaPerM) * (PLAN_share[shell] as number);
     drawn += own_kgPerS;
     const handed = contact * risen;
     risen = own_kgPerS + handed;
-    flat[at + DRAWN_kgPerS] = drawn;
-    flat[at + RISEN_kgPerS] = risen;
-    flat[at + THROUGH_kgPerS] = drawn + handed;
+    DRAWN_kgPerS[at] = drawn;
+    RISEN_kgPerS[at] = risen;
+    THROUGH_kgPerS[at] = drawn + handed;
 
     // Faces: half a shell on either side in series.
-    const conductivity = flat[at + CONDUCTIVITY_WPerMK] as number;
-    const pores = throughPores(flat[at + AIR_SPACE_share] as number) * relativeDiffusivity(temp_K);
-    if (row > 0) {
-      const inward = flat[row + INWARD_perM] as number;
-      const within = at - ROW;
-      flat[within + HEAT_FACE_WPerK] =
+    const conductivity = CONDUCTIVITY_WPerMK[at] as number;
+    const pores = throughPores(AIR_SPACE_share[at] as number) * relativeDiffusivity(temp_K);
+    if (shell > 0) {
+      const inward = INWARD_perM[shell] as number;
+      const within = at - 1;
+      HEAT_FACE_WPerK[within] =
         (overall * innerConductivity * conductivity) / (inner_perG * conductivity + inward * innerConductivity);
       const open = (overall * innerPores * pores) / (inner_perG * pores + inward * innerPores);
-      flat[within + GAS_FACE_m3PerS] = OXYGEN_DIFFUSES.at20_m2PerS * open;
-      flat[within + VAPOUR_FACE_m3PerS] = VAPOUR_DIFFUSES.at20_m2PerS * open;
+      GAS_FACE_m3PerS[within] = OXYGEN_DIFFUSES.at20_m2PerS * open;
+      VAPOUR_FACE_m3PerS[within] = VAPOUR_DIFFUSES.at20_m2PerS * open;
     }
-    inner_perG = flat[row + OUTWARD_perM] as number;
+    inner_perG = OUTWARD_perM[shell] as number;
     innerPores = pores;
     innerConductivity = conductivity;
   }
@@ -166,7 +164,7 @@ function relativeDiffusivity(temp_K: number): number {
 
 /** The surface: half a shell (`half_perM` from its middle outwards), then the cover or wall, then the air or the ground. */
 function findSurface(
-  { inside, surface }: Moment,
+  { from, surface }: Moment,
   shells: Shells,
   standing: Standing,
   weather: Weather,
@@ -175,19 +173,18 @@ function findSurface(
   half_perM: number,
 ): void {
   const { outline } = shells;
-  const at = ROW * (shells.count - 1) + inside;
+  const at = from + shells.count - 1;
   const whole_m2 = (outline.top_m2 + outline.side_m2 + outline.ground_m2) * area;
-  const half_WPerK = (overall * (flat[at + CONDUCTIVITY_WPerMK] as number)) / half_perM;
-  const pores = throughPores(flat[at + AIR_SPACE_share] as number);
-  const open_m = (overall * pores * relativeDiffusivity((flat[at + TEMP_degC] as number) + ZERO_CELSIUS_K)) / half_perM;
+  const half_WPerK = (overall * (CONDUCTIVITY_WPerMK[at] as number)) / half_perM;
+  const pores = throughPores(AIR_SPACE_share[at] as number);
+  const open_m = (overall * pores * relativeDiffusivity((TEMP_degC[at] as number) + ZERO_CELSIUS_K)) / half_perM;
   const film_WPerM2K = SURFACE_WPerM2K + WIND_JPerM3K * weather.wind_mPerS * standing.wind_share;
   let air_WPerK = 0;
   let sun_W = 0;
   let gas_m3PerS = 0;
   let vapour_m3PerS = 0;
-  const faces = [standing.top, standing.side] as const;
   for (let f = 0; f < 2; f++) {
-    const face = faces[f] as (typeof faces)[number];
+    const face = f === 0 ? standing.top : standing.side;
     const face_m2 = (f === 0 ? outline.top_m2 : outline.side_m2) * area;
     if (face_m2 === 0) continue;
     const share = face_m2 / whole_m2;
@@ -208,7 +205,7 @@ function findSurface(
   surface.air_WPerK = air_WPerK;
   surface.ground_WPerK = ground_m2 === 0 ? 0 : (toGround_WPerK * soil_WPerK) / (toGround_WPerK + soil_WPerK);
   surface.sun_W = sun_W;
-  flat[at + HEAT_FACE_WPerK] = air_WPerK;
-  flat[at + GAS_FACE_m3PerS] = gas_m3PerS;
-  flat[at + VAPOUR_FACE_m3PerS] = vapour_m3PerS;
+  HEAT_FACE_WPerK[at] = air_WPerK;
+  GAS_FACE_m3PerS[at] = gas_m3PerS;
+  VAPOUR_FACE_m3PerS[at] = vapour_m3PerS;
 }

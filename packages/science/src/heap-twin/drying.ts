@@ -2,8 +2,10 @@ import { AHEAD_share, enterFlow } from './implicit.ts';
 import { LINE } from './ledger.ts';
 import { vapourHeat_JPerKg } from './moist-air.ts';
 import { twinParameters } from './parameters.ts';
-import { aheadPlaces, heldPlaces, insidePlaces, type Moment, room, slateSizes } from './slate.ts';
+import { ahead, held, inside, type Moment, rates } from './slate.ts';
 
+const { ENERGY_J, WATER_kg } = held;
+const { ENERGY_JPerS, WATER_kgPerS } = rates;
 const {
   DRAWN_kgPerS,
   HUMIDITY_RISE_perKg,
@@ -12,10 +14,7 @@ const {
   THROUGH_kgPerS,
   VAPOUR_FACE_m3PerS,
   VAPOUR_RISE_perM3,
-} = insidePlaces;
-const { ENERGY_J, WATER_kg } = heldPlaces;
-const { flat } = room;
-const { ROW } = slateSizes;
+} = inside;
 const {
   WARMING_K,
   WATER_BACK_kgPerSK,
@@ -29,11 +28,11 @@ const {
   WET_PER_PIVOT_s,
   WET_UPPER_ratio,
   WITH_WATER_JPerKg,
-} = aheadPlaces;
+} = ahead;
 
 const WATER_JPerKgK = twinParameters.waterHeat_JPerKgK.value;
 
-/** Vapour that hangs on a shell's water so weakly that less than this share of a change is gone in a step needs no rows. */
+/** Vapour that hangs on a shell's water so weakly that less than this share of a change is gone in a step needs no set of rows. */
 export const SOON_share = 0.02;
 
 /**
@@ -41,50 +40,50 @@ export const SOON_share = 0.02;
  * the end of the step for its water too, not for its warmth alone. What evaporates then takes its heat with it.
  * @returns whether any shell is so dry that it matters.
  */
-export function lookAtDry({ rowsEnd, inside }: Moment, contact_share: number, step_s: number): boolean {
+export function lookAtDry({ count, from }: Moment, contact_share: number, step_s: number): boolean {
   let isDry = false;
   let innerFace = 0;
-  for (let row = 0; row < rowsEnd; row += ROW) {
-    const at = row + inside;
-    const face = flat[at + VAPOUR_FACE_m3PerS] as number;
+  for (let shell = 0; shell < count; shell++) {
+    const at = shell + from;
+    const face = VAPOUR_FACE_m3PerS[at] as number;
     const gone_perS =
-      (flat[at + THROUGH_kgPerS] as number) * (flat[at + HUMIDITY_RISE_perKg] as number) +
-      (innerFace + face) * (flat[at + VAPOUR_RISE_perM3] as number);
-    flat[row + WITH_WATER_JPerKg] = WATER_JPerKgK * (flat[at + TEMP_degC] as number);
+      (THROUGH_kgPerS[at] as number) * (HUMIDITY_RISE_perKg[at] as number) +
+      (innerFace + face) * (VAPOUR_RISE_perM3[at] as number);
+    WITH_WATER_JPerKg[shell] = WATER_JPerKgK * (TEMP_degC[at] as number);
     if (gone_perS * step_s > SOON_share) isDry = true;
     innerFace = face;
   }
   if (!isDry) return false;
   const perStep = 1 / (AHEAD_share * step_s);
-  const end = rowsEnd - ROW;
+  const last = count - 1;
   let innerOut = 0;
   let innerBack = 0;
   let upper = 0;
-  for (let row = 0; row <= end; row += ROW) {
-    const at = row + inside;
-    const moister = flat[at + HUMIDITY_RISE_perKg] as number;
-    const through = (flat[at + VAPOUR_FACE_m3PerS] as number) * (flat[at + VAPOUR_RISE_perM3] as number);
-    const risen = flat[at + RISEN_kgPerS] as number;
-    const handed = row === end ? 0 : contact_share * risen;
-    const out = row === end ? 0 : handed * moister + through;
-    const leaving = row === end ? risen * moister + through : (risen - handed) * moister;
-    const next = at + ROW;
+  for (let shell = 0; shell <= last; shell++) {
+    const at = shell + from;
+    const moister = HUMIDITY_RISE_perKg[at] as number;
+    const through = (VAPOUR_FACE_m3PerS[at] as number) * (VAPOUR_RISE_perM3[at] as number);
+    const risen = RISEN_kgPerS[at] as number;
+    const handed = shell === last ? 0 : contact_share * risen;
+    const out = shell === last ? 0 : handed * moister + through;
+    const leaving = shell === last ? risen * moister + through : (risen - handed) * moister;
+    const next = at + 1;
     const back =
-      row === end
+      shell === last
         ? 0
-        : (flat[at + DRAWN_kgPerS] as number) * (flat[next + HUMIDITY_RISE_perKg] as number) +
-          (flat[at + VAPOUR_FACE_m3PerS] as number) * (flat[next + VAPOUR_RISE_perM3] as number);
+        : (DRAWN_kgPerS[at] as number) * (HUMIDITY_RISE_perKg[next] as number) +
+          (VAPOUR_FACE_m3PerS[at] as number) * (VAPOUR_RISE_perM3[next] as number);
     const own = out + leaving + innerBack;
-    const withWater = flat[row + WITH_WATER_JPerKg] as number;
-    const evaporating_JPerKg = vapourHeat_JPerKg(flat[at + TEMP_degC] as number) - withWater;
-    flat[row + WITH_WATER_JPerKg] = withWater + (own / (perStep + own)) * evaporating_JPerKg;
+    const withWater = WITH_WATER_JPerKg[shell] as number;
+    const evaporating_JPerKg = vapourHeat_JPerKg(TEMP_degC[at] as number) - withWater;
+    WITH_WATER_JPerKg[shell] = withWater + (own / (perStep + own)) * evaporating_JPerKg;
     const perPivot = 1 / (perStep + own - innerOut * upper);
     upper = back * perPivot;
-    flat[row + WET_OUT_perS] = out;
-    flat[row + WET_BACK_perS] = back;
-    flat[row + WET_LEAVING_perS] = leaving;
-    flat[row + WET_PER_PIVOT_s] = perPivot;
-    flat[row + WET_UPPER_ratio] = upper;
+    WET_OUT_perS[shell] = out;
+    WET_BACK_perS[shell] = back;
+    WET_LEAVING_perS[shell] = leaving;
+    WET_PER_PIVOT_s[shell] = perPivot;
+    WET_UPPER_ratio[shell] = upper;
     innerOut = out;
     innerBack = back;
   }
@@ -92,64 +91,58 @@ export function lookAtDry({ rowsEnd, inside }: Moment, contact_share: number, st
 }
 
 /** Solves for the gain of water of each shell, of which the solved warmings have taken their part. */
-export function solveDry({ rowsEnd }: Moment): void {
-  const end = rowsEnd - ROW;
+export function solveDry({ count }: Moment): void {
+  const last = count - 1;
   let innerOut = 0;
   let in_kgPerS = 0;
   let wetting = 0;
-  for (let row = 0; row <= end; row += ROW) {
-    const here_K = flat[row + WARMING_K] as number;
-    const next_K = row < end ? (flat[row + ROW + WARMING_K] as number) : 0;
-    const face_kgPerS =
-      (flat[row + WATER_OUT_kgPerSK] as number) * here_K - (flat[row + WATER_BACK_kgPerSK] as number) * next_K;
+  for (let shell = 0; shell <= last; shell++) {
+    const here_K = WARMING_K[shell] as number;
+    const next_K = shell < last ? (WARMING_K[shell + 1] as number) : 0;
+    const face_kgPerS = (WATER_OUT_kgPerSK[shell] as number) * here_K - (WATER_BACK_kgPerSK[shell] as number) * next_K;
     const drive =
-      (flat[row + WET_DRIVE_kgPerS] as number) +
-      in_kgPerS -
-      face_kgPerS -
-      (flat[row + WATER_LEAVING_kgPerSK] as number) * here_K;
-    wetting = (drive + innerOut * wetting) * (flat[row + WET_PER_PIVOT_s] as number);
-    flat[row + WETTING_kg] = wetting;
+      (WET_DRIVE_kgPerS[shell] as number) + in_kgPerS - face_kgPerS - (WATER_LEAVING_kgPerSK[shell] as number) * here_K;
+    wetting = (drive + innerOut * wetting) * (WET_PER_PIVOT_s[shell] as number);
+    WETTING_kg[shell] = wetting;
     in_kgPerS = face_kgPerS;
-    innerOut = flat[row + WET_OUT_perS] as number;
+    innerOut = WET_OUT_perS[shell] as number;
   }
-  for (let row = end - ROW; row >= 0; row -= ROW) {
-    wetting = (flat[row + WETTING_kg] as number) + (flat[row + WET_UPPER_ratio] as number) * wetting;
-    flat[row + WETTING_kg] = wetting;
+  for (let shell = last - 1; shell >= 0; shell--) {
+    wetting = (WETTING_kg[shell] as number) + (WET_UPPER_ratio[shell] as number) * wetting;
+    WETTING_kg[shell] = wetting;
   }
 }
 
 /** Adds to what the end of a step holds, and to its rates, what the solved gains of water change in vapour, with its heat. */
-export function passDry({ rowsEnd, inside }: Moment, { held, rates }: Moment, step_s: number): void {
+export function passDry({ count, from }: Moment, { from: to }: Moment, step_s: number): void {
   const ahead_s = AHEAD_share * step_s;
-  const end = rowsEnd - ROW;
+  const last = count - 1;
   let in_kgPerS = 0;
   let in_W = 0;
-  for (let row = 0; row <= end; row += ROW) {
-    const has = row + held;
-    const rate = row + rates;
-    const here_kg = flat[row + WETTING_kg] as number;
-    const next_kg = row < end ? (flat[row + ROW + WETTING_kg] as number) : 0;
-    const heat_JPerKg = vapourHeat_JPerKg(flat[row + inside + TEMP_degC] as number);
-    const face_kgPerS =
-      (flat[row + WET_OUT_perS] as number) * here_kg - (flat[row + WET_BACK_perS] as number) * next_kg;
-    const leaving_kgPerS = (flat[row + WET_LEAVING_perS] as number) * here_kg;
+  for (let shell = 0; shell <= last; shell++) {
+    const at = shell + to;
+    const here_kg = WETTING_kg[shell] as number;
+    const next_kg = shell < last ? (WETTING_kg[shell + 1] as number) : 0;
+    const heat_JPerKg = vapourHeat_JPerKg(TEMP_degC[shell + from] as number);
+    const face_kgPerS = (WET_OUT_perS[shell] as number) * here_kg - (WET_BACK_perS[shell] as number) * next_kg;
+    const leaving_kgPerS = (WET_LEAVING_perS[shell] as number) * here_kg;
     const face_W = heat_JPerKg * face_kgPerS;
     const gain_kgPerS = in_kgPerS - face_kgPerS - leaving_kgPerS;
     const gain_W = in_W - face_W - heat_JPerKg * leaving_kgPerS;
-    flat[rate + WATER_kg] = (flat[rate + WATER_kg] as number) + gain_kgPerS;
-    flat[rate + ENERGY_J] = (flat[rate + ENERGY_J] as number) + gain_W;
-    flat[has + WATER_kg] = (flat[has + WATER_kg] as number) + ahead_s * gain_kgPerS;
-    flat[has + ENERGY_J] = (flat[has + ENERGY_J] as number) + ahead_s * gain_W;
+    WATER_kgPerS[at] = (WATER_kgPerS[at] as number) + gain_kgPerS;
+    ENERGY_JPerS[at] = (ENERGY_JPerS[at] as number) + gain_W;
+    WATER_kg[at] = (WATER_kg[at] as number) + ahead_s * gain_kgPerS;
+    ENERGY_J[at] = (ENERGY_J[at] as number) + ahead_s * gain_W;
     in_kgPerS = face_kgPerS;
     in_W = face_W;
   }
 }
 
 /** Enters what leaves the heap by the solved gains of water. */
-export function enterDry({ rowsEnd, inside }: Moment, { flows }: Moment, step_s: number, ledger: Float64Array): void {
-  for (let row = 0; row < rowsEnd; row += ROW) {
-    const leaving_kgPerS = (flat[row + WET_LEAVING_perS] as number) * (flat[row + WETTING_kg] as number);
-    const heat_JPerKg = vapourHeat_JPerKg(flat[row + inside + TEMP_degC] as number);
+export function enterDry({ count, from }: Moment, { flows }: Moment, step_s: number, ledger: Float64Array): void {
+  for (let shell = 0; shell < count; shell++) {
+    const leaving_kgPerS = (WET_LEAVING_perS[shell] as number) * (WETTING_kg[shell] as number);
+    const heat_JPerKg = vapourHeat_JPerKg(TEMP_degC[shell + from] as number);
     enterFlow(flows, ledger, LINE.waterWithAir_kg, leaving_kgPerS, step_s);
     enterFlow(flows, ledger, LINE.heatWithAir_J, heat_JPerKg * leaving_kgPerS, step_s);
   }

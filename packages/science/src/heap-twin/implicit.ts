@@ -1,8 +1,10 @@
 import { enter, LINE } from './ledger.ts';
 import { vapourHeat_JPerKg } from './moist-air.ts';
 import { twinParameters } from './parameters.ts';
-import { aheadPlaces, heldPlaces, insidePlaces, type Moment, room, slateSizes } from './slate.ts';
+import { ahead, held, inside, type Moment, rates } from './slate.ts';
 
+const { AMMONIACAL_N_kg, ENERGY_J, WATER_kg } = held;
+const { AMMONIACAL_N_kgPerS, ENERGY_JPerS, VOLATILE_LOST_kgPerS, WATER_kgPerS } = rates;
 const {
   AMMONIA_INNER_perS,
   AMMONIA_LEAVING_perS,
@@ -17,13 +19,15 @@ const {
   TEMP_degC,
   VAPOUR_FACE_m3PerS,
   VAPOUR_RISE_kgPerM3K,
-} = insidePlaces;
+} = inside;
 const {
   AMMONIA_PER_PIVOT_s,
   AMMONIA_UPPER_ratio,
   DRIVE_W,
   DRIVE_kgPerS,
-  GUESS,
+  GUESSED_AMMONIACAL_N_kg,
+  GUESSED_ENERGY_J,
+  GUESSED_WATER_kg,
   HEAT_BACK_WPerK,
   HEAT_LEAVING_WPerK,
   HEAT_OUT_WPerK,
@@ -37,10 +41,7 @@ const {
   WATER_OUT_kgPerSK,
   WET_DRIVE_kgPerS,
   WITH_WATER_JPerKg,
-} = aheadPlaces;
-const { AMMONIACAL_N_kg, ENERGY_J, VOLATILE_LOST_kgPerS, WATER_kg } = heldPlaces;
-const { flat } = room;
-const { ROW } = slateSizes;
+} = ahead;
 
 /**
  * Transport is taken so far ahead in a step, as a share of it: at this share the step is of second order and forgets at
@@ -57,50 +58,49 @@ const VAPOUR_JPerKgK = twinParameters.vapourHeat_JPerKgK.value;
 /**
  * The rows that tell each shell's warming over a step from what drives it, transport taken ahead: conduction, draught,
  * vapour and its latent heat; and each shell's gain of ammoniacal nitrogen likewise. Rotting stays
- * out, being slow against a step. Eliminated from the core outwards (Thomas's algorithm): every row's own coefficient is
+ * out, being slow against a step. Eliminated from the core outwards (Thomas's algorithm): every shell's own coefficient is
  * its largest, so no pivot is needed.
  */
-export function lookAhead({ rowsEnd, inside, surface }: Moment, contact_share: number, step_s: number): void {
+export function lookAhead({ count, from, surface }: Moment, contact_share: number, step_s: number): void {
   const perStep = PER_AHEAD / step_s;
-  const end = rowsEnd - ROW;
-  let temp_degC = flat[inside + TEMP_degC] as number;
+  const last = count - 1;
+  let temp_degC = TEMP_degC[from] as number;
   let heat_JPerKg = vapourHeat_JPerKg(temp_degC);
-  let moister = flat[inside + HUMIDITY_RISE_perK] as number;
-  let rise = flat[inside + VAPOUR_RISE_kgPerM3K] as number;
-  let warmer_JPerKg =
-    AIR_JPerKgK + (flat[inside + HUMIDITY_kgPerKg] as number) * VAPOUR_JPerKgK + moister * heat_JPerKg;
+  let moister = HUMIDITY_RISE_perK[from] as number;
+  let rise = VAPOUR_RISE_kgPerM3K[from] as number;
+  let warmer_JPerKg = AIR_JPerKgK + (HUMIDITY_kgPerKg[from] as number) * VAPOUR_JPerKgK + moister * heat_JPerKg;
   let innerHeatOut = 0;
   let innerHeatBack = 0;
   let innerWaterOut = 0;
   let innerWaterBack = 0;
   let warmUpper = 0;
   let ammoniaUpper = 0;
-  for (let row = 0; row <= end; row += ROW) {
-    const at = row + inside;
-    const risen = flat[at + RISEN_kgPerS] as number;
-    const face = flat[at + HEAT_FACE_WPerK] as number;
-    const open = flat[at + VAPOUR_FACE_m3PerS] as number;
-    const withWater = flat[row + WITH_WATER_JPerKg] as number;
+  for (let shell = 0; shell <= last; shell++) {
+    const at = shell + from;
+    const risen = RISEN_kgPerS[at] as number;
+    const face = HEAT_FACE_WPerK[at] as number;
+    const open = VAPOUR_FACE_m3PerS[at] as number;
+    const withWater = WITH_WATER_JPerKg[shell] as number;
     let heatOut = 0;
     let heatBack = 0;
     let waterOut = 0;
     let waterBack = 0;
     let heatLeaving: number;
     let waterLeaving: number;
-    let own = (flat[at + SLOPE_JPerK] as number) * perStep;
-    if (row === end) {
+    let own = (SLOPE_JPerK[at] as number) * perStep;
+    if (shell === last) {
       heatLeaving = risen * warmer_JPerKg + open * rise * heat_JPerKg;
       waterLeaving = risen * moister + open * rise;
       own += face + surface.ground_WPerK + heatLeaving + innerHeatBack - withWater * (waterLeaving + innerWaterBack);
     } else {
-      const next = at + ROW;
-      const drawn = flat[at + DRAWN_kgPerS] as number;
-      const nextTemp_degC = flat[next + TEMP_degC] as number;
+      const next = at + 1;
+      const drawn = DRAWN_kgPerS[at] as number;
+      const nextTemp_degC = TEMP_degC[next] as number;
       const nextHeat_JPerKg = vapourHeat_JPerKg(nextTemp_degC);
-      const nextMoister = flat[next + HUMIDITY_RISE_perK] as number;
-      const nextRise = flat[next + VAPOUR_RISE_kgPerM3K] as number;
+      const nextMoister = HUMIDITY_RISE_perK[next] as number;
+      const nextRise = VAPOUR_RISE_kgPerM3K[next] as number;
       const nextWarmer_JPerKg =
-        AIR_JPerKgK + (flat[next + HUMIDITY_kgPerKg] as number) * VAPOUR_JPerKgK + nextMoister * nextHeat_JPerKg;
+        AIR_JPerKgK + (HUMIDITY_kgPerKg[next] as number) * VAPOUR_JPerKgK + nextMoister * nextHeat_JPerKg;
       const handed = contact_share * risen;
       heatOut = handed * warmer_JPerKg + face + open * rise * heat_JPerKg;
       heatBack = drawn * nextWarmer_JPerKg + face + open * nextRise * heat_JPerKg;
@@ -115,48 +115,47 @@ export function lookAhead({ rowsEnd, inside, surface }: Moment, contact_share: n
       rise = nextRise;
       warmer_JPerKg = nextWarmer_JPerKg;
     }
-    flat[row + HEAT_OUT_WPerK] = heatOut;
-    flat[row + HEAT_BACK_WPerK] = heatBack;
-    flat[row + WATER_OUT_kgPerSK] = waterOut;
-    flat[row + WATER_BACK_kgPerSK] = waterBack;
-    flat[row + HEAT_LEAVING_WPerK] = heatLeaving;
-    flat[row + WATER_LEAVING_kgPerSK] = waterLeaving;
+    HEAT_OUT_WPerK[shell] = heatOut;
+    HEAT_BACK_WPerK[shell] = heatBack;
+    WATER_OUT_kgPerSK[shell] = waterOut;
+    WATER_BACK_kgPerSK[shell] = waterBack;
+    HEAT_LEAVING_WPerK[shell] = heatLeaving;
+    WATER_LEAVING_kgPerSK[shell] = waterLeaving;
 
     const inner = innerHeatOut - withWater * innerWaterOut;
     const perPivot = 1 / (own - inner * warmUpper);
     warmUpper = (heatBack - withWater * waterBack) * perPivot;
-    flat[row + WARM_INNER_WPerK] = inner;
-    flat[row + WARM_PER_PIVOT_KPerW] = perPivot;
-    flat[row + WARM_UPPER_ratio] = warmUpper;
+    WARM_INNER_WPerK[shell] = inner;
+    WARM_PER_PIVOT_KPerW[shell] = perPivot;
+    WARM_UPPER_ratio[shell] = warmUpper;
     innerHeatOut = heatOut;
     innerHeatBack = heatBack;
     innerWaterOut = waterOut;
     innerWaterBack = waterBack;
 
-    const ammoniaInner = flat[at + AMMONIA_INNER_perS] as number;
-    const ammoniaPivot = 1 / (perStep + (flat[at + AMMONIA_OWN_perS] as number) - ammoniaInner * ammoniaUpper);
-    ammoniaUpper = (flat[at + AMMONIA_OUTER_perS] as number) * ammoniaPivot;
-    flat[row + AMMONIA_PER_PIVOT_s] = ammoniaPivot;
-    flat[row + AMMONIA_UPPER_ratio] = ammoniaUpper;
+    const ammoniaInner = AMMONIA_INNER_perS[at] as number;
+    const ammoniaPivot = 1 / (perStep + (AMMONIA_OWN_perS[at] as number) - ammoniaInner * ammoniaUpper);
+    ammoniaUpper = (AMMONIA_OUTER_perS[at] as number) * ammoniaPivot;
+    AMMONIA_PER_PIVOT_s[shell] = ammoniaPivot;
+    AMMONIA_UPPER_ratio[shell] = ammoniaUpper;
   }
 }
 
 /** What warms the shells at the start, W: their gain of heat less the part that comes or goes with matter as warm as they; and their gain of water and of ammoniacal nitrogen. */
 export function driveByRates(start: Moment, end: Moment): void {
-  const { rowsEnd, inside, rates } = start;
-  for (let row = 0; row < rowsEnd; row += ROW) {
-    const rate = row + rates;
-    const lost_JPerKS = ORGANIC_JPerKgK * (flat[rate + VOLATILE_LOST_kgPerS] as number);
+  const { count, from } = start;
+  for (let shell = 0; shell < count; shell++) {
+    const at = shell + from;
+    const lost_JPerKS = ORGANIC_JPerKgK * (VOLATILE_LOST_kgPerS[at] as number);
     const net_W =
-      (flat[rate + ENERGY_J] as number) -
-      (flat[row + WITH_WATER_JPerKg] as number) * (flat[rate + WATER_kg] as number) +
-      (flat[row + inside + TEMP_degC] as number) * lost_JPerKS;
-    flat[row + DRIVE_W] = PER_AHEAD * net_W;
-    flat[row + WET_DRIVE_kgPerS] = PER_AHEAD * (flat[rate + WATER_kg] as number);
-    flat[row + DRIVE_kgPerS] = PER_AHEAD * (flat[rate + AMMONIACAL_N_kg] as number);
+      (ENERGY_JPerS[at] as number) -
+      (WITH_WATER_JPerKg[shell] as number) * (WATER_kgPerS[at] as number) +
+      (TEMP_degC[at] as number) * lost_JPerKS;
+    DRIVE_W[shell] = PER_AHEAD * net_W;
+    WET_DRIVE_kgPerS[shell] = PER_AHEAD * (WATER_kgPerS[at] as number);
+    DRIVE_kgPerS[shell] = PER_AHEAD * (AMMONIACAL_N_kgPerS[at] as number);
   }
-  const last = rowsEnd - ROW + DRIVE_W;
-  flat[last] = (flat[last] as number) + fromAir_W(start, end);
+  DRIVE_W[count - 1] = (DRIVE_W[count - 1] as number) + fromAir_W(start, end);
 }
 
 /** Heat through the surface by what the air outside warms during a step: the first guess of its end takes it as at the end. */
@@ -167,44 +166,43 @@ export function fromAir_W(start: Moment, end: Moment): number {
 /** The same for what the first guess of a step missed of the mean of both moments' rates. */
 export function driveByMissed(start: Moment, end: Moment, step_s: number): void {
   const perStep = 1 / step_s;
-  for (let row = 0; row < start.rowsEnd; row += ROW) {
-    const was = row + start.held;
-    const first = row + start.rates;
-    const second = row + end.rates;
+  for (let shell = 0; shell < start.count; shell++) {
+    const was = shell + start.from;
+    const has = shell + end.from;
     const missed_W =
-      0.5 * ((flat[first + ENERGY_J] as number) + (flat[second + ENERGY_J] as number)) -
-      perStep * ((flat[row + GUESS + ENERGY_J] as number) - (flat[was + ENERGY_J] as number));
+      0.5 * ((ENERGY_JPerS[was] as number) + (ENERGY_JPerS[has] as number)) -
+      perStep * ((GUESSED_ENERGY_J[shell] as number) - (ENERGY_J[was] as number));
     const missed_kgPerS =
-      0.5 * ((flat[first + WATER_kg] as number) + (flat[second + WATER_kg] as number)) -
-      perStep * ((flat[row + GUESS + WATER_kg] as number) - (flat[was + WATER_kg] as number));
+      0.5 * ((WATER_kgPerS[was] as number) + (WATER_kgPerS[has] as number)) -
+      perStep * ((GUESSED_WATER_kg[shell] as number) - (WATER_kg[was] as number));
     const missedN_kgPerS =
-      0.5 * ((flat[first + AMMONIACAL_N_kg] as number) + (flat[second + AMMONIACAL_N_kg] as number)) -
-      perStep * ((flat[row + GUESS + AMMONIACAL_N_kg] as number) - (flat[was + AMMONIACAL_N_kg] as number));
-    flat[row + DRIVE_W] = PER_AHEAD * (missed_W - (flat[row + WITH_WATER_JPerKg] as number) * missed_kgPerS);
-    flat[row + WET_DRIVE_kgPerS] = PER_AHEAD * missed_kgPerS;
-    flat[row + DRIVE_kgPerS] = PER_AHEAD * missedN_kgPerS;
+      0.5 * ((AMMONIACAL_N_kgPerS[was] as number) + (AMMONIACAL_N_kgPerS[has] as number)) -
+      perStep * ((GUESSED_AMMONIACAL_N_kg[shell] as number) - (AMMONIACAL_N_kg[was] as number));
+    DRIVE_W[shell] = PER_AHEAD * (missed_W - (WITH_WATER_JPerKg[shell] as number) * missed_kgPerS);
+    WET_DRIVE_kgPerS[shell] = PER_AHEAD * missed_kgPerS;
+    DRIVE_kgPerS[shell] = PER_AHEAD * missedN_kgPerS;
   }
 }
 
 /** Solves both sets of rows for the drives that stand in them. */
-export function solveAhead({ rowsEnd, inside }: Moment): void {
+export function solveAhead({ count, from }: Moment): void {
   let warming = 0;
   let passed = 0;
-  for (let row = 0; row < rowsEnd; row += ROW) {
+  for (let shell = 0; shell < count; shell++) {
     warming =
-      ((flat[row + DRIVE_W] as number) + (flat[row + WARM_INNER_WPerK] as number) * warming) *
-      (flat[row + WARM_PER_PIVOT_KPerW] as number);
+      ((DRIVE_W[shell] as number) + (WARM_INNER_WPerK[shell] as number) * warming) *
+      (WARM_PER_PIVOT_KPerW[shell] as number);
     passed =
-      ((flat[row + DRIVE_kgPerS] as number) + (flat[row + inside + AMMONIA_INNER_perS] as number) * passed) *
-      (flat[row + AMMONIA_PER_PIVOT_s] as number);
-    flat[row + WARMING_K] = warming;
-    flat[row + PASSED_kg] = passed;
+      ((DRIVE_kgPerS[shell] as number) + (AMMONIA_INNER_perS[shell + from] as number) * passed) *
+      (AMMONIA_PER_PIVOT_s[shell] as number);
+    WARMING_K[shell] = warming;
+    PASSED_kg[shell] = passed;
   }
-  for (let row = rowsEnd - 2 * ROW; row >= 0; row -= ROW) {
-    warming = (flat[row + WARMING_K] as number) + (flat[row + WARM_UPPER_ratio] as number) * warming;
-    passed = (flat[row + PASSED_kg] as number) + (flat[row + AMMONIA_UPPER_ratio] as number) * passed;
-    flat[row + WARMING_K] = warming;
-    flat[row + PASSED_kg] = passed;
+  for (let shell = count - 2; shell >= 0; shell--) {
+    warming = (WARMING_K[shell] as number) + (WARM_UPPER_ratio[shell] as number) * warming;
+    passed = (PASSED_kg[shell] as number) + (AMMONIA_UPPER_ratio[shell] as number) * passed;
+    WARMING_K[shell] = warming;
+    PASSED_kg[shell] = passed;
   }
 }
 
@@ -213,30 +211,28 @@ export function solveAhead({ rowsEnd, inside }: Moment): void {
  * another; and to its rates, which were found before.
  * @returns the most by which water then lacks, kg: it is put right.
  */
-export function passAhead({ rowsEnd, surface }: Moment, { held, rates }: Moment, step_s: number): number {
+export function passAhead({ count, surface }: Moment, { from }: Moment, step_s: number): number {
   const ahead_s = AHEAD_share * step_s;
-  const last = rowsEnd - ROW;
+  const last = count - 1;
   let inHeat_W = 0;
   let in_kgPerS = 0;
-  let here_K = flat[WARMING_K] as number;
+  let here_K = WARMING_K[0] as number;
   let lacking_kg = 0;
-  for (let row = 0; row <= last; row += ROW) {
-    const has = row + held;
-    const next_K = row < last ? (flat[row + ROW + WARMING_K] as number) : 0;
-    const beyond_WPerK = row < last ? 0 : surface.air_WPerK + surface.ground_WPerK;
-    const face_W = (flat[row + HEAT_OUT_WPerK] as number) * here_K - (flat[row + HEAT_BACK_WPerK] as number) * next_K;
-    const face_kgPerS =
-      (flat[row + WATER_OUT_kgPerSK] as number) * here_K - (flat[row + WATER_BACK_kgPerSK] as number) * next_K;
-    const leaving_W = (beyond_WPerK + (flat[row + HEAT_LEAVING_WPerK] as number)) * here_K;
-    const leaving_kgPerS = (flat[row + WATER_LEAVING_kgPerSK] as number) * here_K;
+  for (let shell = 0; shell <= last; shell++) {
+    const at = shell + from;
+    const next_K = shell < last ? (WARMING_K[shell + 1] as number) : 0;
+    const beyond_WPerK = shell < last ? 0 : surface.air_WPerK + surface.ground_WPerK;
+    const face_W = (HEAT_OUT_WPerK[shell] as number) * here_K - (HEAT_BACK_WPerK[shell] as number) * next_K;
+    const face_kgPerS = (WATER_OUT_kgPerSK[shell] as number) * here_K - (WATER_BACK_kgPerSK[shell] as number) * next_K;
+    const leaving_W = (beyond_WPerK + (HEAT_LEAVING_WPerK[shell] as number)) * here_K;
+    const leaving_kgPerS = (WATER_LEAVING_kgPerSK[shell] as number) * here_K;
     const gain_W = inHeat_W - face_W - leaving_W;
     const gain_kgPerS = in_kgPerS - face_kgPerS - leaving_kgPerS;
-    const rate = row + rates;
-    flat[rate + ENERGY_J] = (flat[rate + ENERGY_J] as number) + gain_W;
-    flat[rate + WATER_kg] = (flat[rate + WATER_kg] as number) + gain_kgPerS;
-    flat[has + ENERGY_J] = (flat[has + ENERGY_J] as number) + ahead_s * gain_W;
-    const left_kg = (flat[has + WATER_kg] as number) + ahead_s * gain_kgPerS;
-    flat[has + WATER_kg] = Math.max(left_kg, 0);
+    ENERGY_JPerS[at] = (ENERGY_JPerS[at] as number) + gain_W;
+    WATER_kgPerS[at] = (WATER_kgPerS[at] as number) + gain_kgPerS;
+    ENERGY_J[at] = (ENERGY_J[at] as number) + ahead_s * gain_W;
+    const left_kg = (WATER_kg[at] as number) + ahead_s * gain_kgPerS;
+    WATER_kg[at] = Math.max(left_kg, 0);
     if (!(left_kg >= 0)) lacking_kg = Math.max(lacking_kg, -left_kg);
     inHeat_W = face_W;
     in_kgPerS = face_kgPerS;
@@ -256,8 +252,8 @@ export function enterFlow(flows: Float64Array, ledger: Float64Array, line: numbe
 
 /** Enters what leaves the heap by the solved warmings and passings of nitrogen, and the passings into the rates. */
 export function enterAhead(
-  { rowsEnd, inside, surface }: Moment,
-  { flows, rates }: Moment,
+  { count, from, surface }: Moment,
+  { from: to, flows }: Moment,
   step_s: number,
   ledger: Float64Array,
 ): void {
@@ -265,17 +261,18 @@ export function enterAhead(
   let heat_W = 0;
   let water_kgPerS = 0;
   let ammonia_kgPerS = 0;
-  for (let row = 0; row < rowsEnd; row += ROW) {
-    const warming_K = flat[row + WARMING_K] as number;
-    const passed_kg = flat[row + PASSED_kg] as number;
-    const rate = row + rates + AMMONIACAL_N_kg;
-    heat_W += (flat[row + HEAT_LEAVING_WPerK] as number) * warming_K;
-    water_kgPerS += (flat[row + WATER_LEAVING_kgPerSK] as number) * warming_K;
-    ammonia_kgPerS += (flat[row + inside + AMMONIA_LEAVING_perS] as number) * passed_kg;
+  for (let shell = 0; shell < count; shell++) {
+    const warming_K = WARMING_K[shell] as number;
+    const passed_kg = PASSED_kg[shell] as number;
+    const at = shell + to;
+    heat_W += (HEAT_LEAVING_WPerK[shell] as number) * warming_K;
+    water_kgPerS += (WATER_LEAVING_kgPerSK[shell] as number) * warming_K;
+    ammonia_kgPerS += (AMMONIA_LEAVING_perS[shell + from] as number) * passed_kg;
     // What was solved for is what the drive and the passing make together.
-    flat[rate] = (flat[rate] as number) + perAhead * passed_kg - (flat[row + DRIVE_kgPerS] as number);
+    AMMONIACAL_N_kgPerS[at] =
+      (AMMONIACAL_N_kgPerS[at] as number) + perAhead * passed_kg - (DRIVE_kgPerS[shell] as number);
   }
-  const last_K = flat[rowsEnd - ROW + WARMING_K] as number;
+  const last_K = WARMING_K[count - 1] as number;
   enterFlow(flows, ledger, LINE.heatThroughSurface_J, surface.air_WPerK * last_K, step_s);
   enterFlow(flows, ledger, LINE.heatToGround_J, surface.ground_WPerK * last_K, step_s);
   enterFlow(flows, ledger, LINE.heatWithAir_J, heat_W, step_s);

@@ -1,6 +1,6 @@
 import { DAY_S, HOUR_S, type Traits, twinParameters } from './parameters.ts';
 import { atAirSpace, atMoisture, atSourness, atTemperature } from './response.ts';
-import { heldPlaces, insidePlaces, lastingPlaces, type Moment, room, slateSizes } from './slate.ts';
+import { held, inside, lasting, type Moment } from './slate.ts';
 import { heatCapacity_JPerK, slope_JPerK, temperature_degC } from './state.ts';
 
 const {
@@ -15,7 +15,8 @@ const {
   ORGANIC_N_kg,
   PH,
   WATER_kg,
-} = heldPlaces;
+} = held;
+const { ASH_kg, BUILT_DRY_kg, BUILT_m3, CHAR_kg, INERT_kg } = lasting;
 const {
   AIR_SPACE_share,
   CONDUCTIVITY_WPerMK,
@@ -32,10 +33,7 @@ const {
   TAKEN_kgPerKg,
   TEMP_degC,
   WARMTH_share,
-} = insidePlaces;
-const { ASH_kg, BUILT_DRY_kg, BUILT_m3, CHAR_kg, INERT_kg } = lastingPlaces;
-const { flat } = room;
-const { ROW } = slateSizes;
+} = inside;
 
 const WATER_kgPerM3 = twinParameters.waterDensity_kgPerM3.value;
 const ORGANIC_kgPerM3 = twinParameters.organicDensity_kgPerM3.value;
@@ -85,7 +83,7 @@ function openness(air_share: number): number {
  * Temperature, volume, pores and appetite of every shell, out of what it holds.
  * @returns the volume of the whole heap over that when it was built.
  */
-export function lookInside({ rowsEnd, held, inside, settled_share }: Moment, traits: Traits): number {
+export function lookInside({ count, from, settled_share }: Moment, traits: Traits): number {
   const left_share = 1 - settled_share;
   const { curve, slowCurve, wantedN_kgPerKg } = traits;
   const perWantedN = 1 / wantedN_kgPerKg;
@@ -96,37 +94,36 @@ export function lookInside({ rowsEnd, held, inside, settled_share }: Moment, tra
   const ligninAsks = LIGNIN_OXYGEN_kgPerKg * lignin_perS;
   let volume = 0;
   let built = 0;
-  for (let row = 0; row < rowsEnd; row += ROW) {
-    const has = row + held;
-    const at = row + inside;
-    const water_kg = flat[has + WATER_kg] as number;
-    const fast_kg = flat[has + FAST_kg] as number;
-    const hemicellulose_kg = flat[has + HEMICELLULOSE_kg] as number;
-    const cellulose_kg = flat[has + CELLULOSE_kg] as number;
-    const lignin_kg = flat[has + LIGNIN_kg] as number;
-    const mineral_kg = (flat[row + ASH_kg] as number) + (flat[row + CHAR_kg] as number);
-    const inert_kg = flat[row + INERT_kg] as number;
+  for (let shell = 0; shell < count; shell++) {
+    const at = shell + from;
+    const water_kg = WATER_kg[at] as number;
+    const fast_kg = FAST_kg[at] as number;
+    const hemicellulose_kg = HEMICELLULOSE_kg[at] as number;
+    const cellulose_kg = CELLULOSE_kg[at] as number;
+    const lignin_kg = LIGNIN_kg[at] as number;
+    const mineral_kg = (ASH_kg[shell] as number) + (CHAR_kg[shell] as number);
+    const inert_kg = INERT_kg[shell] as number;
     const volatile_kg = fast_kg + hemicellulose_kg + cellulose_kg + lignin_kg + inert_kg;
     const dry_kg = volatile_kg + mineral_kg;
     const capacity_JPerK = heatCapacity_JPerK(water_kg, volatile_kg, mineral_kg);
-    const temp_degC = temperature_degC(flat[has + ENERGY_J] as number, capacity_JPerK, water_kg);
-    flat[at + TEMP_degC] = temp_degC;
-    flat[at + SLOPE_JPerK] = slope_JPerK(temp_degC, capacity_JPerK, water_kg);
-    flat[at + DRY_kg] = dry_kg;
+    const temp_degC = temperature_degC(ENERGY_J[at] as number, capacity_JPerK, water_kg);
+    TEMP_degC[at] = temp_degC;
+    SLOPE_JPerK[at] = slope_JPerK(temp_degC, capacity_JPerK, water_kg);
+    DRY_kg[at] = dry_kg;
 
-    const wasBuilt_m3 = flat[row + BUILT_m3] as number;
+    const wasBuilt_m3 = BUILT_m3[shell] as number;
     const solid_m3 = volatile_kg * ORGANIC_m3PerKg + mineral_kg * ASH_m3PerKg;
     const water_m3 = water_kg * WATER_m3PerKg;
-    const room_m3 = ((wasBuilt_m3 * dry_kg) / (flat[row + BUILT_DRY_kg] as number)) * left_share;
+    const room_m3 = ((wasBuilt_m3 * dry_kg) / (BUILT_DRY_kg[shell] as number)) * left_share;
     const filled_m3 = (solid_m3 + water_m3) * LEAST_VOLUME_ratio;
     const volume_m3 = Math.max(room_m3, filled_m3);
     const air_share = 1 - (solid_m3 + water_m3) / volume_m3;
     built += wasBuilt_m3;
     volume += volume_m3;
-    flat[at + PORES_m3] = volume_m3 - solid_m3;
-    flat[at + AIR_SPACE_share] = air_share;
-    flat[at + CONDUCTIVITY_WPerMK] = DRY_WPerMK + (WET_WPerMK * water_m3) / (volume_m3 - solid_m3);
-    flat[at + PERMEABILITY_m2] = traits.permeability_m2 * openness(air_share);
+    PORES_m3[at] = volume_m3 - solid_m3;
+    AIR_SPACE_share[at] = air_share;
+    CONDUCTIVITY_WPerMK[at] = DRY_WPerMK + (WET_WPerMK * water_m3) / (volume_m3 - solid_m3);
+    PERMEABILITY_m2[at] = traits.permeability_m2 * openness(air_share);
 
     const warmth = atTemperature(temp_degC, curve);
     const slowWarmth = atTemperature(temp_degC, slowCurve);
@@ -142,37 +139,37 @@ export function lookInside({ rowsEnd, held, inside, settled_share }: Moment, tra
     const slowEaten =
       slowWarmth * (hemicellulose_perS * hemicelluloseC_kg + cellulose_perS * celluloseC_kg + lignin_perS * ligninC_kg);
     const richness = (RICHER_ratio * fastEaten + slowEaten) / (fastEaten + slowEaten + TRACE_kgPerS);
-    const ammoniacalN_kg = flat[has + AMMONIACAL_N_kg] as number;
+    const ammoniacalN_kg = AMMONIACAL_N_kg[at] as number;
     const released_kgPerKg =
-      (richness * (flat[has + ORGANIC_N_kg] as number)) / (RICHER_ratio * fastC_kg + slowC_kg + TRACE_KG);
+      (richness * (ORGANIC_N_kg[at] as number)) / (RICHER_ratio * fastC_kg + slowC_kg + TRACE_KG);
     let taken_kgPerKg = 0;
     let freed_kgPerKg = 0;
     let nitrogen_share = 1;
     if (released_kgPerKg < wantedN_kgPerKg) {
-      const mineralN_kg = ammoniacalN_kg + (flat[has + NITRATE_N_kg] as number);
+      const mineralN_kg = ammoniacalN_kg + (NITRATE_N_kg[at] as number);
       const found_share = mineralN_kg / (mineralN_kg + HALF_MINERAL_kgPerKg * dry_kg + TRACE_KG);
       taken_kgPerKg = (wantedN_kgPerKg - released_kgPerKg) * found_share;
       nitrogen_share = (released_kgPerKg + taken_kgPerKg) * perWantedN;
     } else {
       freed_kgPerKg = released_kgPerKg - wantedN_kgPerKg;
     }
-    flat[at + TAKEN_kgPerKg] = taken_kgPerKg;
-    flat[at + FREED_kgPerKg] = freed_kgPerKg;
+    TAKEN_kgPerKg[at] = taken_kgPerKg;
+    FREED_kgPerKg[at] = freed_kgPerKg;
 
     const moisture = atMoisture(water_kg / (water_kg + dry_kg + TRACE_KG));
-    const ease = moisture * atAirSpace(air_share) * atSourness(flat[has + PH] as number, temp_degC) * nitrogen_share;
-    const activity = flat[has + ACTIVITY_share] as number;
+    const ease = moisture * atAirSpace(air_share) * atSourness(PH[at] as number, temp_degC) * nitrogen_share;
+    const activity = ACTIVITY_share[at] as number;
     const liveliness = warmth * ease;
     const pace = activity * liveliness;
     const slowPace = activity * slowWarmth * ease;
-    flat[at + WARMTH_share] = warmth;
-    flat[at + LIVELINESS_share] = liveliness;
-    flat[at + PACE_share] = pace;
-    flat[at + SLOW_PACE_share] = slowPace;
-    flat[at + HUNGER_kgPerS] =
+    WARMTH_share[at] = warmth;
+    LIVELINESS_share[at] = liveliness;
+    PACE_share[at] = pace;
+    SLOW_PACE_share[at] = slowPace;
+    HUNGER_kgPerS[at] =
       pace * fastAsks * fast_kg +
       slowPace * (hemicelluloseAsks * hemicellulose_kg + celluloseAsks * cellulose_kg + ligninAsks * lignin_kg);
-    flat[at + NITRIFYING_kgPerS] = NITRIFYING_perS * ammoniacalN_kg * moisture * atTemperature(temp_degC, NITRIFIERS);
+    NITRIFYING_kgPerS[at] = NITRIFYING_perS * ammoniacalN_kg * moisture * atTemperature(temp_degC, NITRIFIERS);
   }
   return volume / built;
 }

@@ -1,21 +1,32 @@
 import { LINE } from './ledger.ts';
 import { DAY_S, type Traits, twinParameters } from './parameters.ts';
-import { heldPlaces, insidePlaces, type Moment, room, slateSizes } from './slate.ts';
+import { held, inside, type Moment, rates } from './slate.ts';
 
 const {
   ACTIVITY_share,
   AMMONIACAL_N_kg,
   CELLULOSE_kg,
-  ENERGY_J,
   FAST_kg,
   HEMICELLULOSE_kg,
   LIGNIN_kg,
   NITRATE_N_kg,
-  ORGANIC_N_kg,
   PH,
-  VOLATILE_LOST_kgPerS,
   WATER_kg,
-} = heldPlaces;
+} = held;
+const {
+  ACTIVITY_perS,
+  AMMONIACAL_N_kgPerS,
+  CELLULOSE_kgPerS,
+  ENERGY_JPerS,
+  FAST_kgPerS,
+  HEMICELLULOSE_kgPerS,
+  LIGNIN_kgPerS,
+  NITRATE_N_kgPerS,
+  ORGANIC_N_kgPerS,
+  PH_perS,
+  VOLATILE_LOST_kgPerS,
+  WATER_kgPerS,
+} = rates;
 const {
   FED_share,
   FREED_kgPerKg,
@@ -26,9 +37,7 @@ const {
   TAKEN_kgPerKg,
   TEMP_degC,
   WARMTH_share,
-} = insidePlaces;
-const { flat } = room;
-const { ROW } = slateSizes;
+} = inside;
 
 const WATER_JPerKgK = twinParameters.waterHeat_JPerKgK.value;
 const ORGANIC_JPerKgK = twinParameters.organicHeat_JPerKgK.typical;
@@ -60,7 +69,7 @@ const KILLED_perKAndS = twinParameters.heatKill.perKAndDay / DAY_S;
 const TRACE_KG = 1e-12;
 
 /** Rotting, with its heat, water and nitrogen; the microbes' growth; sourness. */
-export function rot({ rowsEnd, held, inside, rates, flows }: Moment, traits: Traits): void {
+export function rot({ count, from, flows }: Moment, traits: Traits): void {
   const {
     fast_perS,
     hemicellulose_perS,
@@ -78,19 +87,17 @@ export function rot({ rowsEnd, held, inside, rates, flows }: Moment, traits: Tra
   let sumNitrified = 0;
   let sumBreathed = 0;
   let sumDenitrified = 0;
-  for (let row = 0; row < rowsEnd; row += ROW) {
-    const has = row + held;
-    const at = row + inside;
-    const rate = row + rates;
-    const temp_degC = flat[at + TEMP_degC] as number;
-    const fed_share = flat[at + FED_share] as number;
-    const warmth = flat[at + WARMTH_share] as number;
-    const pace = (flat[at + PACE_share] as number) * fed_share;
-    const fast = pace * fast_perS * (flat[has + FAST_kg] as number);
-    const slowPace = (flat[at + SLOW_PACE_share] as number) * fed_share;
-    const hemicellulose = slowPace * hemicellulose_perS * (flat[has + HEMICELLULOSE_kg] as number);
-    const cellulose = slowPace * cellulose_perS * (flat[has + CELLULOSE_kg] as number);
-    const lignin = slowPace * lignin_perS * (flat[has + LIGNIN_kg] as number);
+  for (let shell = 0; shell < count; shell++) {
+    const at = shell + from;
+    const temp_degC = TEMP_degC[at] as number;
+    const fed_share = FED_share[at] as number;
+    const warmth = WARMTH_share[at] as number;
+    const pace = (PACE_share[at] as number) * fed_share;
+    const fast = pace * fast_perS * (FAST_kg[at] as number);
+    const slowPace = (SLOW_PACE_share[at] as number) * fed_share;
+    const hemicellulose = slowPace * hemicellulose_perS * (HEMICELLULOSE_kg[at] as number);
+    const cellulose = slowPace * cellulose_perS * (CELLULOSE_kg[at] as number);
+    const lignin = slowPace * lignin_perS * (LIGNIN_kg[at] as number);
     const eaten =
       FAST_OXYGEN_kgPerKg * fast +
       HEMICELLULOSE_OXYGEN_kgPerKg * hemicellulose +
@@ -109,41 +116,41 @@ export function rot({ rowsEnd, held, inside, rates, flows }: Moment, traits: Tra
     const lost = fast + hemicellulose + cellulose + lignin;
     const made_W = heat_JPerKgOxygen * eaten;
     const matter_W = temp_degC * (WATER_JPerKgK * formed - ORGANIC_JPerKgK * lost);
-    flat[rate + FAST_kg] = -fast;
-    flat[rate + HEMICELLULOSE_kg] = -hemicellulose;
-    flat[rate + CELLULOSE_kg] = -cellulose;
-    flat[rate + LIGNIN_kg] = -lignin;
-    flat[rate + VOLATILE_LOST_kgPerS] = lost;
-    flat[rate + ENERGY_J] = made_W + matter_W;
-    flat[rate + WATER_kg] = formed;
+    FAST_kgPerS[at] = -fast;
+    HEMICELLULOSE_kgPerS[at] = -hemicellulose;
+    CELLULOSE_kgPerS[at] = -cellulose;
+    LIGNIN_kgPerS[at] = -lignin;
+    VOLATILE_LOST_kgPerS[at] = lost;
+    ENERGY_JPerS[at] = made_W + matter_W;
+    WATER_kgPerS[at] = formed;
 
     // Nitrogen set free or taken up: of the carbon eaten a part is kept as microbes, the rest breathed out.
     const carbonEaten = breathed * eatenPerBreathed;
-    const freed = carbonEaten * (flat[at + FREED_kgPerKg] as number);
-    const ammoniacalN_kg = flat[has + AMMONIACAL_N_kg] as number;
-    const nitrateN_kg = flat[has + NITRATE_N_kg] as number;
-    const taken = carbonEaten * (flat[at + TAKEN_kgPerKg] as number);
+    const freed = carbonEaten * (FREED_kgPerKg[at] as number);
+    const ammoniacalN_kg = AMMONIACAL_N_kg[at] as number;
+    const nitrateN_kg = NITRATE_N_kg[at] as number;
+    const taken = carbonEaten * (TAKEN_kgPerKg[at] as number);
     const taken_perKg = taken === 0 ? 0 : taken / (ammoniacalN_kg + nitrateN_kg + TRACE_KG);
     const ammonium = taken_perKg * ammoniacalN_kg;
     const nitrate = taken_perKg * nitrateN_kg;
-    const nitrifying = (flat[at + NITRIFYING_kgPerS] as number) * fed_share;
+    const nitrifying = (NITRIFYING_kgPerS[at] as number) * fed_share;
     const nitrified = nitrifying * NITRIFIED_PER_OXYGEN;
     const missing = 1 - fed_share * perFreshFed;
     const lack = Math.max(missing, 0);
     const denitrified = DENITRIFIED_perS * lack * warmth * nitrateN_kg;
-    flat[rate + ORGANIC_N_kg] = ammonium + nitrate - freed;
-    flat[rate + AMMONIACAL_N_kg] = freed - ammonium - nitrified;
-    flat[rate + NITRATE_N_kg] = nitrified - nitrate - denitrified;
+    ORGANIC_N_kgPerS[at] = ammonium + nitrate - freed;
+    AMMONIACAL_N_kgPerS[at] = freed - ammonium - nitrified;
+    NITRATE_N_kgPerS[at] = nitrified - nitrate - denitrified;
 
-    const activity = flat[has + ACTIVITY_share] as number;
-    const growing_perS = growth_perS * (flat[at + LIVELINESS_share] as number) * fed_share;
+    const activity = ACTIVITY_share[at] as number;
+    const growing_perS = growth_perS * (LIVELINESS_share[at] as number) * fed_share;
     const dying_perS = temp_degC > KILL_degC ? DYING_perS + KILLED_perKAndS * (temp_degC - KILL_degC) : DYING_perS;
-    flat[rate + ACTIVITY_share] = growing_perS * activity * (1 - activity) - dying_perS * (activity - DORMANT_share);
+    ACTIVITY_perS[at] = growing_perS * activity * (1 - activity) - dying_perS * (activity - DORMANT_share);
 
-    const half_kg = AMMONIA_HALF_kgPerKg * ((flat[has + WATER_kg] as number) + TRACE_KG);
+    const half_kg = AMMONIA_HALF_kgPerKg * ((WATER_kg[at] as number) + TRACE_KG);
     const ripe = RIPE_PH + (AMMONIA_RAISES_PH * ammoniacalN_kg) / (ammoniacalN_kg + half_kg);
     const heading = ripe + lack * lack * (SOUR_PH - ripe);
-    flat[rate + PH] = SOURING_perS * warmth * activity * (heading - (flat[has + PH] as number));
+    PH_perS[at] = SOURING_perS * warmth * activity * (heading - (PH[at] as number));
 
     sumMade += made_W;
     sumMatter += matter_W;
