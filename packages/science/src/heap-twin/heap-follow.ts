@@ -194,7 +194,9 @@ function standingsAfter(told: readonly ToldAct[], start: NamedStanding): Readonl
   for (const act of told.toSorted((a, b) => a.at_day - b.at_day)) {
     if (act.act !== 'stand') continue;
     const { cover = now.cover, walls = now.walls, shelter = now.shelter } = act;
-    now = { cover, walls, shelter };
+    // Another cover lies as deep as it is said to, not as the last one did.
+    const coverDepth_m = act.coverDepth_m ?? (act.cover === undefined ? now.coverDepth_m : undefined);
+    now = { cover, coverDepth_m, walls, shelter };
     standings.set(act, now);
   }
   return standings;
