@@ -38,7 +38,9 @@ describe('what a heap would do', () => {
     expect(lost).toMatch(/\d\s% of its dry matter \(\d+–\d+\), .+ of its nitrogen \(\d+–\d+\)\.$/u);
     await page.getByText(/^Told from 64 heaps that this mix may turn out to be\./u).waitFor();
     expect(heaps(mild).of).toBe(64);
-    await page.getByText('That is with air of 12 °C, pallets around it and nothing on it.').waitFor();
+    await page
+      .getByText('That is with air of 12 °C, pallets around it and nothing on it, of stuff as warm as the air.')
+      .waitFor();
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     await screenshot(page, 'would');
 
@@ -81,9 +83,24 @@ describe('what a heap would do', () => {
     await sheet.getByRole('radio', { name: 'a mild week, 12 °C' }).check({ force: true });
     await sheet.getByRole('radio', { name: 'thick straw' }).check({ force: true });
     await sheet.getByRole('button', { name: 'So it is here' }).click();
-    await page.getByText('pallets around it and thick straw on it.').waitFor();
+    await page.getByText('pallets around it and thick straw on it, of stuff as warm as the air.').waitFor();
     expect(heaps(await followed(page))).toEqual(straw);
     expect(await page.getByRole('button', { name: 'A thick blanket of straw on it' }).count()).toBe(0);
+
+    // How warm the stuff comes: what is hotter than any heap is told, and what can be is the heap’s own from the first.
+    await page.getByRole('button', { name: 'as warm as the air' }).click();
+    const warmth = sheet.getByLabel('How warm the stuff is when it is laid');
+    await warmth.fill('90');
+    await sheet.getByText(/75\s°C/u).waitFor();
+    expect(await sheet.getByRole('button', { name: 'So it is here' }).getAttribute('aria-disabled')).toBe('true');
+    await warmth.fill('35');
+    await screenshot(page, 'would-here');
+    await sheet.getByRole('button', { name: 'So it is here' }).click();
+    await page.getByText(/, of stuff that comes at 35\s°C\.$/u).waitFor();
+    await followed(page);
+    await day.focus();
+    await page.keyboard.press('Home');
+    await page.getByText(/^Day 0: 35\s°C in the core/u).waitFor();
 
     // The air that was said is kept for the next heap.
     await page.getByRole('button', { name: 'Say what it is like here' }).click();
@@ -94,7 +111,9 @@ describe('what a heap would do', () => {
     await asks(page, 'How do I build it?');
     await page.goBack();
     await asks(page, 'What would this heap do here?');
-    await page.getByText('That is with air of 5 °C, pallets around it and nothing on it.').waitFor();
+    await page
+      .getByText('That is with air of 5 °C, pallets around it and nothing on it, of stuff as warm as the air.')
+      .waitFor();
     await followed(page);
     expect(besidesNoSignal(errors)).toEqual([]);
     await close();

@@ -4,6 +4,7 @@ import {
   availableNitrogen,
   type BedBudget,
   type BedBudgetInput,
+  budgetParameters,
   type CautionId,
   type ElementBudget,
   type Grade,
@@ -17,7 +18,7 @@ import {
 import type { Figure, Saying } from '@loamwright/words';
 import { plainPlaces, twoDigits } from './blend-words.ts';
 import { materialName } from './names.ts';
-import { area, mass, say, sayOf, smallMass } from './saying.ts';
+import { area, depth, mass, say, sayOf, smallMass } from './saying.ts';
 
 /** The budget of a bed in sentences. */
 export interface BedBudgetReport {
@@ -78,7 +79,7 @@ export function bedBudgetReport({ input, budget, releases, holding }: Told): Bed
     answer: answerOf(budget),
     range: rangeWords(nitrogen),
     cover: budget.cover.flatMap((cover, i) => coverWords(cover, input.fertilisers?.[i])),
-    advice: budget.advice.map((id) => sayOf('budget.advice', id)),
+    advice: budget.advice.map((id) => sayOf('budget.advice', id, layerPlaces)),
     others: [
       elementWords('phosphate', budget),
       elementWords('potash', budget),
@@ -100,6 +101,16 @@ export function bedBudgetReport({ input, budget, releases, holding }: Told): Bed
     cautions: budget.cautions,
   };
 }
+
+const { layerYearly_m, layerOnNewBed_m, thinLayer_m } = budgetParameters;
+/** How thick layers usually lie, for the advice that tells it. */
+const layerPlaces = {
+  yearLow: depth(layerYearly_m.low),
+  yearHigh: depth(layerYearly_m.high),
+  newBed: depth(layerOnNewBed_m.high),
+  thinLow: depth(thinLayer_m.low),
+  thinHigh: depth(thinLayer_m.high),
+};
 
 function yearsWords(years: NonNullable<BedBudget['phosphorus_years']>): Saying {
   const { likely, low, high } = twoDigits(years);

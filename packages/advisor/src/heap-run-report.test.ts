@@ -82,6 +82,7 @@ describe('what a heap would do, in words', () => {
   it('has words for every note', () => {
     const notes: Readonly<Record<HeapRunNote, true>> = {
       'may-stay-cold': true,
+      'taken-cold': true,
       'airless-core': true,
       'dries-out': true,
       'runs-off': true,
@@ -107,6 +108,8 @@ describe('the smallest heap, in words', () => {
   const of = (volume_m3: number | undefined, met: number) => ({
     ...(volume_m3 !== undefined && { volume_m3, side_m: Math.cbrt(volume_m3) }),
     tried: [{ volume_m3: volume_m3 ?? 30, holds: { met, of: 32 } }],
+    start_degC: 5,
+    notes: [],
     cautions: [],
   });
   const asked = { above_degC: 55, days: 3, followed_days: 14 };
@@ -123,5 +126,12 @@ describe('the smallest heap, in words', () => {
     const { answer, reasons } = heapSizeReport({ likely: none, small: none, large: none }, asked);
     expect(tell(answer)).toContain('about 1 in 10 (3 of 32 draws)');
     expect(reasons).toEqual([]);
+  });
+
+  it('says that its stuff was taken as cold as the air, in the reader’s own degrees', () => {
+    const cold = { ...of(1, 16), notes: ['taken-cold' as const] };
+    const { notes } = heapSizeReport({ likely: cold, small: cold, large: cold }, asked);
+    const us = createSpeaker({ locale: 'en', system: 'us' });
+    expect(notes.map(us.tell).join(' ')).toContain('as cold as the air, 41 °F.');
   });
 });

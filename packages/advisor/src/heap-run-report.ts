@@ -125,9 +125,10 @@ function oxygenWords({ day, coreOxygen_pctVolume: { p10, p50, p90 } }: HeapRunAn
   });
 }
 
-function noteWords(note: HeapRunNote, { waterRunOff_L }: HeapRunAnswer): Saying {
+function noteWords(note: HeapRunNote, { waterRunOff_L, core_degC }: HeapRunAnswer): Saying {
   const water = liquid(waterRunOff_L);
-  return sayOf('twin.note', note, { water, range: asRange(water) });
+  const start = temperature(core_degC.p50[0] ?? Number.NaN);
+  return sayOf('twin.note', note, { water, range: asRange(water), start });
 }
 
 function percent({ p10, p50, p90 }: Estimate): ReturnType<typeof plainPlaces> {

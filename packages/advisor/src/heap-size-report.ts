@@ -1,6 +1,6 @@
 import type { CautionId, HeapSize } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
-import { bulk, height, say, temperature } from './saying.ts';
+import { bulk, height, say, sayOf, temperature } from './saying.ts';
 
 /** The smallest heap that does, for three shares of the heaps that a mix may turn out to be. */
 export interface SizesFound {
@@ -23,6 +23,7 @@ export interface SizeAsked {
 export interface HeapSizeReport {
   readonly answer: Saying;
   readonly reasons: readonly Saying[];
+  readonly notes: readonly Saying[];
   readonly cautions: readonly CautionId[];
 }
 
@@ -43,6 +44,7 @@ export function heapSizeReport({ likely, small, large }: SizesFound, asked: Size
               say('twin.size.tried', { volume: bulk(volume_m3), chance: { chance: holds } }),
             ),
           ],
+    notes: likely.notes.map((note) => sayOf('twin.note', note, { start: temperature(likely.start_degC) })),
     cautions: likely.cautions,
   };
 }

@@ -5,6 +5,7 @@ import type { KindId } from './release.ts';
 
 type Figure = Citation & { readonly value: number };
 type Ranged = Citation & PublishedRange;
+type FromTo = Citation & { readonly low: number; readonly high: number };
 
 /** How a soil test stands, whatever its method. */
 export const classIds = ['low', 'medium', 'optimum', 'high', 'excessive'] as const;
@@ -32,6 +33,10 @@ export interface BudgetParameters {
     readonly most_kg: number;
   })[];
   readonly usualMost_m: Figure;
+  /** How thick what goes on a bed usually lies: in a year, once on a new bed, and where it is to lie thin. */
+  readonly layerYearly_m: FromTo;
+  readonly layerOnNewBed_m: FromTo;
+  readonly thinLayer_m: FromTo;
   readonly compostAlone_m: Figure;
   readonly absurd_m: Figure;
   readonly surely_share: Figure;

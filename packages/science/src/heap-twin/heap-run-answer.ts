@@ -6,6 +6,7 @@ import { mixCautionIds } from '../mix/sources.ts';
 /** What to bear in mind of a run; the message `twin.note.ID`. */
 export const heapRunNotes = [
   'may-stay-cold',
+  'taken-cold',
   'airless-core',
   'dries-out',
   'runs-off',

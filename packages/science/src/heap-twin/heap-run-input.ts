@@ -65,6 +65,16 @@ export interface HeapRunInput extends MixInput, NamedStanding {
   readonly shells?: number | undefined;
 }
 
+/** Between what temperatures stuff can come, °C: from a hard frost to as hot as a heap gets by itself. */
+export const startBounds_degC: { readonly least: number; readonly most: number } = { least: -40, most: 75 };
+
+export const startSchema: z.ZodOptional<z.ZodNumber> = z
+  .number()
+  .min(startBounds_degC.least)
+  .max(startBounds_degC.most)
+  .optional()
+  .meta({ description: 'Of the stuff when built, °C; as the air when left out.' });
+
 const LEAST_MEMBERS = 8;
 const MOST_MEMBERS = 256;
 const MOST_ACTS = 120;
@@ -74,12 +84,7 @@ const heapRunShape: Readonly<Record<string, z.ZodType>> = {
   ...namedStandingShape,
   shape: heapShapeSchema.optional(),
   weather: toldWeatherSchema,
-  start_degC: z
-    .number()
-    .min(-40)
-    .max(75)
-    .optional()
-    .meta({ description: 'Of the stuff when built, °C; as the air when left out.' }),
+  start_degC: startSchema,
   chopped: z.boolean().optional().meta({ description: 'Whether all of it was chopped or shredded as well.' }),
   days: z.number().min(1).max(400).optional().meta({ description: 'How long it is followed; 60 when left out.' }),
   acts: z.array(actSchema).max(MOST_ACTS).optional(),

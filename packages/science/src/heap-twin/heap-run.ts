@@ -1,7 +1,7 @@
 import { bad, type Calculation, type Cites, good, type Needs, type Outcome } from '../catalogue/index.ts';
 import { inOrder } from '../caution/index.ts';
 import { chance, type Estimate, summarise } from '../estimate/index.ts';
-import { heapLimits_degC } from '../heap/index.ts';
+import { heapLimits_degC, mildAir_degC } from '../heap/index.ts';
 import { mixCautionIds, mixSources } from '../mix/sources.ts';
 import type { Member } from './ensemble.ts';
 import { type AllFollowed, type Followed, followAll, SHOWN_S, USUAL_DAYS, USUAL_MEMBERS } from './heap-follow.ts';
@@ -69,7 +69,7 @@ function run(input: HeapRunInput, { draws }: Needs): Outcome<HeapRunAnswer> {
   }
   const followed = followAll(input, draws);
   if (!followed.ok) return followed;
-  return good(answerOf(followed.value));
+  return good(answerOf(followed.value, input));
 }
 
 function line(one: Followed, id: keyof typeof LINE): number {
@@ -87,7 +87,7 @@ function heatShares(hot: readonly Followed[]): Pick<HeapRunAnswer, 'heatThroughS
   };
 }
 
-function answerOf({ heaps: all, cautions }: AllFollowed): HeapRunAnswer {
+function answerOf({ heaps: all, cautions }: AllFollowed, { start_degC }: HeapRunInput): HeapRunAnswer {
   const figure = (of: (one: Followed) => number): Estimate => summarise(all.map(of));
   const peak = (one: Followed): number => Math.max(...one.core_degC);
   const heats = chance(all.map(peak), (temp) => temp >= HOT_degC);
@@ -104,7 +104,11 @@ function answerOf({ heaps: all, cautions }: AllFollowed): HeapRunAnswer {
   const half = all.length / 2;
   const most = (holds: (one: Followed) => boolean): boolean => all.filter(holds).length > half;
   const notes: HeapRunNote[] = [];
-  if (2 * heats.met < heats.of) notes.push('may-stay-cold');
+  if (2 * heats.met < heats.of) {
+    notes.push('may-stay-cold');
+    const isCold = all.some(({ member: { stuff } }) => stuff.temp_degC < mildAir_degC);
+    if (start_degC === undefined && isCold) notes.push('taken-cold');
+  }
   if (most(({ oxygen_pctVolume }) => Math.min(...oxygen_pctVolume) < NOTES.airless_pctVolume))
     notes.push('airless-core');
   if (most(({ moisture_pctWet }) => (moisture_pctWet.at(-1) ?? 0) < NOTES.dry_pctWet)) notes.push('dries-out');

@@ -2,9 +2,12 @@ import { z } from 'zod';
 import { bad, type Calculation, good, type Needs, type Outcome } from '../catalogue/index.ts';
 import { type CautionId, inOrder } from '../caution/index.ts';
 import { type Chance, chance, chanceSchema } from '../estimate/index.ts';
+import { mildAir_degC } from '../heap/index.ts';
 import { type MixInput, mixShape, weighMix } from '../mix/mix-input.ts';
 import { mixSources } from '../mix/sources.ts';
 import { type Member, membersOf } from './ensemble.ts';
+import type { HeapRunNote } from './heap-run-answer.ts';
+import { startSchema } from './heap-run-input.ts';
 import { DAY_S } from './parameters.ts';
 import { runHeap, USUAL_PACE, USUAL_SHELLS } from './run.ts';
 import type { HeapShape } from './shape.ts';
@@ -16,6 +19,8 @@ import { type ToldWeather, toldWeatherSchema, weatherOf } from './weather-input.
 
 export interface HeapSizeInput extends MixInput, NamedStanding {
   readonly weather: ToldWeather;
+  /** Temperature of the stuff when built, °C; as the air when left out. */
+  readonly start_degC?: number | undefined;
   /** What the core is to stay above, °C. */
   readonly above_degC?: number | undefined;
   /** For so many days of the fortnight after it was built. */
@@ -30,12 +35,19 @@ export interface TriedSize {
   readonly holds: Chance;
 }
 
+/** Where nobody said how warm the stuff comes, and the air is cold. */
+type HeapSizeNote = Extract<HeapRunNote, 'taken-cold'>;
+
 export interface HeapSize {
   /** The smallest that does; absent where none of the sizes tried does. */
   readonly volume_m3?: number | undefined;
   /** The side of a cube of it. */
   readonly side_m?: number | undefined;
   readonly tried: readonly TriedSize[];
+  /** What the stuff was taken to have when built, °C. */
+  readonly start_degC: number;
+  /** What to bear in mind; the message `twin.note.ID`. */
+  readonly notes: readonly HeapSizeNote[];
   readonly cautions: readonly CautionId[];
 }
 
@@ -43,6 +55,8 @@ const output: z.ZodType<HeapSize> = z.strictObject({
   volume_m3: z.number().optional(),
   side_m: z.number().optional(),
   tried: z.array(z.strictObject({ volume_m3: z.number(), holds: chanceSchema })),
+  start_degC: z.number().meta({ description: 'What the stuff was taken to have when built, °C.' }),
+  notes: z.array(z.literal('taken-cold')),
   cautions: z.array(z.enum(['fire', 'ammonia', 'local-rules'])),
 });
 
@@ -82,8 +96,9 @@ function hotDays(member: Member, volume_m3: number, input: HeapSizeInput): numbe
       pace: USUAL_PACE,
     },
     DAY_S,
-    ({ state }) => {
-      if (shellTemperature_degC(state, 0) >= above_degC) hot++;
+    ({ state, time_day }) => {
+      // What it has when it is built it has not come to by itself.
+      if (time_day > 0 && shellTemperature_degC(state, 0) >= above_degC) hot++;
     },
   );
   return hot;
@@ -99,7 +114,8 @@ function run(input: HeapSizeInput, { draws }: Needs): Outcome<HeapSize> {
   }
   const mix = weighMix(input, draws);
   if (!mix.ok) return mix;
-  const members = membersOf(mix.value, draws, { count: MEMBERS, temp_degC: now.temp_degC });
+  const start_degC = input.start_degC ?? now.temp_degC;
+  const members = membersOf(mix.value, draws, { count: MEMBERS, temp_degC: start_degC });
   const tried: TriedSize[] = [];
   const does = (size_m3: number): boolean => {
     const hot = members.map((member) => hotDays(member, size_m3, input));
@@ -113,6 +129,8 @@ function run(input: HeapSizeInput, { draws }: Needs): Outcome<HeapSize> {
   return good({
     ...(volume_m3 === undefined ? {} : { volume_m3, side_m: Math.cbrt(volume_m3) }),
     tried: tried.sort((a, b) => a.volume_m3 - b.volume_m3),
+    start_degC,
+    notes: input.start_degC === undefined && start_degC < mildAir_degC ? ['taken-cold'] : [],
     cautions: inOrder(['fire', 'ammonia', 'local-rules']),
   });
 }
@@ -132,6 +150,7 @@ export const heapSize: Calculation<HeapSizeInput, HeapSize> = {
     ...mixShape,
     ...namedStandingShape,
     weather: toldWeatherSchema,
+    start_degC: startSchema,
     above_degC: z
       .number()
       .min(20)

@@ -8,7 +8,7 @@ import { oxygenInHeap } from './oxygen-in-heap.ts';
 export { USUAL_DAYS as USUAL_RUN_DAYS, USUAL_DOME, USUAL_MEMBERS } from './heap-follow.ts';
 export { heapRun } from './heap-run.ts';
 export type { Course, HeapRunAnswer, HeapRunNote } from './heap-run-answer.ts';
-export type { HeapRunInput, ToldAct } from './heap-run-input.ts';
+export { type HeapRunInput, startBounds_degC, type ToldAct } from './heap-run-input.ts';
 export { type HeapSize, type HeapSizeInput, heapSize } from './heap-size.ts';
 export { type HeapShape, withVolume } from './shape.ts';
 export {

@@ -16,6 +16,9 @@ export interface WentIn {
 
 const { limits } = table;
 
+/** From air of this warmth on it is not the weather that keeps a heap cold, °C: `reference/not-heating.json`. */
+export const mildAir_degC: number = limits.warm_degC.value;
+
 /** What is known of a heap, each as an outcome of its table. */
 export function foundOf(input: NotHeatingInput, wentIn: WentIn, holds_share: number | undefined): Found {
   const { squeeze, smell, freshFood, brownsWhole, age_days, sinceTurn_days, hottest_degC, air_degC } = input;
@@ -102,6 +105,6 @@ function smellClass(smell: Exclude<HeapSmell, 'smoke'>): string {
 }
 
 function weatherClass(air_degC: number): string {
-  if (air_degC >= limits.warm_degC.value) return 'warm';
+  if (air_degC >= mildAir_degC) return 'warm';
   return air_degC >= heapLimits_degC.frozen ? 'cool' : 'frost';
 }

@@ -15,6 +15,7 @@ export {
   temperatureBands,
 } from './bands.ts';
 export type { ColdActId, ColdAmount } from './cold-act.ts';
+export { mildAir_degC } from './cold-found.ts';
 export type { ColdCauseId, ColdCheckId, ColdObservationId } from './cold-odds.ts';
 export type { Box } from './heat-shape.ts';
 export {

@@ -119,9 +119,9 @@ export const bedEn = {
   'budget.advice.sandy-washes':
     'Sand holds no nitrogen: put nothing fresh on in autumn without a crop that takes it up over winter. Compost it from spring to autumn, or work it in after harvest and sow rye on it; keep it well away from water.',
   'budget.advice.compost-first':
-    'Compost it first until its C:N is under 20, or lay it 6 to 10 mm thin. Measure the pH before any lime: what stops growth is seldom acid, but nitrogen locked up, salts or ammonia.',
+    'Compost it first until its C:N is under 20, or lay it thin, {thinLow} to {thinHigh}. Measure the pH before any lime: what stops growth is seldom acid, but nitrogen locked up, salts or ammonia.',
   'budget.advice.deep':
-    'It is a thicker layer than beds usually get at once: 6 to 25 mm a year, or up to 8 cm once on a new bed.',
+    'It is a thicker layer than beds usually get at once: {yearLow} to {yearHigh} a year, or up to {newBed} once on a new bed.',
   'budget.advice.pH-below': 'Lime is likely wanted; how much is worked out from a test.',
   'budget.advice.pH-above': 'No lime and no ash here.',
   'budget.advice.pH-apart': 'Grow them on beds apart.',

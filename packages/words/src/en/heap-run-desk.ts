@@ -23,7 +23,8 @@ export const heapRunDeskEn = {
   'cli.heap.run.rain': 'rain of a day, such as 2mm',
   'cli.heap.run.wind': 'wind of a weather station, such as 3m/s',
   'cli.heap.run.humidity': 'humidity of the air, such as 80%',
-  'cli.heap.run.start': 'temperature of the stuff when built; as the air, if not said',
+  'cli.heap.run.start':
+    'temperature of the stuff when built: bedding fresh from a shed or grass that stood overnight comes warm; as the air, if not said',
   'cli.heap.run.turn': 'it is turned on this day: 6, or 6:rough for lifted over; may be repeated',
   'cli.heap.run.waterOn': 'it is watered: 8:20L while forking, 8:20L:top over the top; may be repeated',
   'cli.heap.run.coverOn': 'its cover changes: 10:straw; may be repeated',

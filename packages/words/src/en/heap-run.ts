@@ -25,6 +25,8 @@ export const heapRunEn = {
 
   'twin.note.may-stay-cold':
     'The same bin has a cold and a hot way to be: a little more size, nitrogen or warmth may tip it.',
+  'twin.note.taken-cold':
+    'Nobody said how warm the stuff comes, so it was taken as cold as the air, {start}. Fresh bedding from a shed or grass that stood in a pile overnight comes warmer and heats sooner: say how warm it is.',
   'twin.note.airless-core':
     'The core comes to lack air, with less than 5 % of oxygen: it smells then. Coarse stuff in the mix or an early turn helps.',
   'twin.note.dries-out': 'It dries out, to less than 35 % water at the end: it rots no further until it is watered.',

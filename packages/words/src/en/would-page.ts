@@ -13,9 +13,11 @@ export const wouldPageEn = {
     'What was laid in it is not written down, or no table knows any of it, so it can’t be followed.',
   'wouldPage.tooOld': 'It is more than {days} days old, and no heap is followed so long.',
 
-  'wouldPage.here': 'That is with air of {air}, {walls} around it and {cover} on it.',
-  'wouldPage.here.read': 'That is with the air as {air}, {walls} around it and {cover} on it.',
+  'wouldPage.here': 'That is with air of {air}, {walls} around it and {cover} on it, of stuff {start}.',
+  'wouldPage.here.read': 'That is with the air as {air}, {walls} around it and {cover} on it, of stuff {start}.',
   'wouldPage.here.beside': 'read beside it',
+  'wouldPage.here.asAir': 'as warm as the air',
+  'wouldPage.here.comesAt': 'that comes at {temp}',
   'wouldPage.done': 'Then it goes as it was written down: {acts}.',
   'wouldPage.done.turn': '{count, plural, one {turned once} other {turned # times}}',
   'wouldPage.done.water': '{count, plural, one {watered once} other {watered # times}}',
@@ -30,6 +32,9 @@ export const wouldPageEn = {
   'wouldPage.here.week.warm': 'a warm week, {air}',
   'wouldPage.here.air': 'Or as you know it',
   'wouldPage.here.airHint': 'The mean of day and night, in the shade.',
+  'wouldPage.here.start': 'How warm the stuff is when it is laid',
+  'wouldPage.here.startHint':
+    'Left empty, as the air. Bedding fresh from a shed or grass that stood in a pile overnight comes warm.',
   'wouldPage.here.walls': 'What stands around it',
   'wouldPage.here.cover': 'What lies on it',
   'wouldPage.here.done': 'So it is here',

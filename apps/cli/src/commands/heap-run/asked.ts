@@ -26,7 +26,7 @@ import { namesOf } from '../../holding.ts';
 import type { Session } from '../../session.ts';
 import { subjectNamed } from '../../subject.ts';
 import { readWeather, type WeatherOptions } from '../../weather.ts';
-import { readCount, readDegrees, readStuff, readWater_L } from './mix.ts';
+import { readCount, readStart, readStuff, readWater_L } from './mix.ts';
 import { readShape, type ShapeOptions } from './place.ts';
 
 export interface HeapRunOptions extends ShapeOptions, StandingOptions, WeatherOptions, ActOptions {
@@ -157,7 +157,7 @@ interface Numbers {
 
 function readNumbers(options: HeapRunOptions, session: Session): Outcome<Numbers> {
   const water = readWater_L(options.water, session);
-  const start = readDegrees(options.start, '--start', session);
+  const start = readStart(options.start, session);
   const days = readCount(options.days, '--days');
   const members = readCount(options.members, '--members');
   const shells = readCount(options.shells, '--shells');
@@ -186,7 +186,6 @@ function withSizes(act: Adding, ownSizes: NonNullable<HeapRunInput['ownSizes']>)
 
 const optionOf: Readonly<Record<string, string>> = {
   water_L: '--water',
-  start_degC: '--start',
   days: '--days',
   members: '--members',
   shells: '--shells',

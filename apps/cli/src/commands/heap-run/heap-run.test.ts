@@ -148,7 +148,9 @@ describe('heap run', () => {
     [run('--days', 'ten'), '“ten” (at --days)'],
     [run('--members', '4'), '--members is 4'],
     [run('--shells', '2'), '--shells is 2'],
-    [run('--start', '200C'), '--start is 200'],
+    [run('--start', '200C', '--units', 'metric'), '--start is 200C; it wants -40–75 °C'],
+    [run('--start', '500', '--units', 'us'), '--start is 500; it wants -40–167 °F'],
+    [run('--start', 'warm'), '--start'],
     [run('--water', '-5L'), '--water'],
     [run('--csv', '--json'), ''],
     [run('--dome', '1x1m'), 'cannot be used with'],
@@ -237,11 +239,22 @@ describe('heap size', () => {
   it('says so where none does', async () => {
     const { out } = await home.run(['heap', 'size', 'straw=3bales', '--air', '0C']);
     expect(flat(out)).toContain('Its size is not what it lacks');
+    expect(flat(out)).toContain('taken as cold as the air');
+  });
+
+  it('needs less of stuff that comes warm into cold air', async () => {
+    const args = ['heap', 'size', 'horse bedding=6barrows', 'grass=2barrows', '--water', '30L', '--air', '2C'];
+    const likely_m3 = async (...more: string[]): Promise<number> => {
+      const { value } = await home.json([...args, ...more]);
+      return (value as { likely: { volume_m3?: number } }).likely.volume_m3 ?? Number.POSITIVE_INFINITY;
+    };
+    expect(await likely_m3('--start', '30C')).toBeLessThan(await likely_m3());
   });
 
   it.each([
     [['heap', 'size'], 'It is not said what'],
     [['heap', 'size', 'straw=3bales', '--days', '20'], '--days is 20'],
+    [['heap', 'size', 'straw=3bales', '--start', '80C'], '--start is 80C; it wants'],
     [['heap', 'size', 'straw=3bales', '--above', '100C'], '--above is 100'],
     [['heap', 'size', 'straw=3bales', '--above', '25C', '--air', '30C'], '--above is 25'],
   ])('%j is refused in words', async (args, said) => {

@@ -1,6 +1,6 @@
 import { stuffed } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
-import { bad, good, type Ingredient, type Outcome } from '@loamwright/science';
+import { bad, good, type Ingredient, type Outcome, startBounds_degC } from '@loamwright/science';
 import { readIngredients } from '../../grammar/ingredient.ts';
 import { readMeasurement } from '../../grammar/measurement.ts';
 import { namesOf } from '../../holding.ts';
@@ -41,6 +41,15 @@ export function readDegrees(
   if (typed === undefined) return good(undefined);
   const read = readMeasurement(typed, 'temperature', path, speaker.system);
   return read.ok ? good(read.value.si) : read;
+}
+
+/** How warm the stuff comes, `--start`. Problems: `measurement-unreadable`, `out-of-bounds`, in the reader's own unit. */
+export function readStart(typed: string | undefined, session: Session): Outcome<number | undefined> {
+  const read = readDegrees(typed, '--start', session);
+  const { least, most } = startBounds_degC;
+  if (!read.ok || read.value === undefined || (read.value >= least && read.value <= most)) return read;
+  const wanted = session.speaker.range({ p10: least, p50: least, p90: most }, 'degC', 'temperature');
+  return bad({ code: 'out-of-bounds', path: '--start', found: (typed ?? '').slice(0, 60), wanted });
 }
 
 /** A count, such as of days. Problem: `number-unreadable`. */

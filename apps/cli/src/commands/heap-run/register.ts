@@ -82,6 +82,7 @@ export function registerHeapRun(heap: Command, { under, say, run }: Register): v
     .option('--water <amount>', say('cli.heap.run.water'));
   standingOptions(sizing, say);
   weatherOptions(sizing, say)
+    .option('--start <temperature>', say('cli.heap.run.start'))
     .option('--above <temperature>', say('cli.heap.size.above'))
     .option('--days <count>', say('cli.heap.size.days'))
     .option('--size <size...>', say('cli.option.size'))

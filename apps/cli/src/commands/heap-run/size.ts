@@ -19,10 +19,11 @@ import { page } from '../../text.ts';
 import { readWeather, type WeatherOptions } from '../../weather.ts';
 import { cautionText } from '../heap.ts';
 import { atOption } from './asked.ts';
-import { readCount, readDegrees, readStuff, readWater_L } from './mix.ts';
+import { readCount, readDegrees, readStart, readStuff, readWater_L } from './mix.ts';
 
 export interface HeapSizeOptions extends StandingOptions, WeatherOptions {
   readonly water?: string | undefined;
+  readonly start?: string | undefined;
   readonly above?: string | undefined;
   readonly days?: string | undefined;
   readonly size?: readonly string[] | undefined;
@@ -45,12 +46,13 @@ export async function sizeOfHeap(
   if (typed.length === 0) return bad({ code: 'nothing-named', path: 'heap size', found: '', wanted: '' });
   const stuff = readStuff(typed, holding, session);
   const water = readWater_L(options.water, session);
+  const start = readStart(options.start, session);
   const above = readDegrees(options.above, '--above', session);
   const days = readCount(options.days, '--days');
   const standing = readStanding(options);
   const weather = await readWeather(options, { days: USUAL.followed_days }, session);
-  if (!stuff.ok || !water.ok || !above.ok || !days.ok || !standing.ok || !weather.ok)
-    return bad(...allOf(stuff, water, above, days, standing, weather));
+  if (!stuff.ok || !water.ok || !start.ok || !above.ok || !days.ok || !standing.ok || !weather.ok)
+    return bad(...allOf(stuff, water, start, above, days, standing, weather));
   const ownSizes = session.settings.measures_L;
   const input: HeapSizeInput = {
     ingredients: stuff.value,
@@ -58,6 +60,7 @@ export async function sizeOfHeap(
     ...(ownSizes !== undefined && { ownSizes }),
     ...standing.value,
     weather: weather.value.weather,
+    ...(start.value !== undefined && { start_degC: start.value }),
     ...(above.value !== undefined && { above_degC: above.value }),
     ...(days.value !== undefined && { days: days.value }),
   };
@@ -84,7 +87,7 @@ export async function sizeOfHeap(
   const blocks = [
     lines([report.answer]),
     lines(report.reasons),
-    lines(weather.value.notes),
+    lines([...weather.value.notes, ...report.notes]),
     cautionText(report.cautions, speaker, terminal.columns),
   ];
   return good({ value: { input, ...found }, text: blocks.filter((block) => block !== '').join('\n\n') });

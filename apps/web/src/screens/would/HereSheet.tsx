@@ -1,5 +1,5 @@
 import '@loamwright/words/later';
-import { type HeapCoverId, type HeapWallId, heapCoverIds, heapWallIds } from '@loamwright/science';
+import { type HeapCoverId, type HeapWallId, heapCoverIds, heapWallIds, startBounds_degC } from '@loamwright/science';
 import { type ReactNode, useState } from 'react';
 import { Choices } from '../../parts/Choices.tsx';
 import { QuantityField } from '../../parts/QuantityField.tsx';
@@ -16,12 +16,13 @@ interface Properties {
   readonly onHere: (here: Here) => void;
 }
 
-/** The air, the walls and the cover. The heap is followed anew when the sheet is closed with its own word. */
+/** The air, the warmth of the stuff, the walls and the cover. The heap is followed anew when the sheet is closed with its own word. */
 export function HereSheet({ here, isAirRead, onHere }: Properties): ReactNode {
   const speaker = useSpeaker();
   const [walls, setWalls] = useState<HeapWallId>(here.walls);
   const [cover, setCover] = useState<HeapCoverId>(here.cover);
   const [air_degC, setAir] = useState<Here['air_degC'] | null>(here.air_degC);
+  const [start, setStart] = useState({ temp_degC: here.start_degC ?? null, isWrong: false });
   // The field is begun anew when a week is chosen, and left alone while somebody writes in it.
   const [chosenWeek, setChosenWeek] = useState(0);
   const chosen = air_degC === 'as-read' ? air_degC : (weekIds.find((id) => weeks_degC[id] === air_degC) ?? null);
@@ -53,6 +54,15 @@ export function HereSheet({ here, isAirRead, onHere }: Properties): ReactNode {
           value={air_degC === 'as-read' ? null : air_degC}
           onChange={setAir}
         />
+        <QuantityField
+          label={speaker.say('wouldPage.here.start')}
+          hint={speaker.say('wouldPage.here.startHint')}
+          shownAs="temperature"
+          value={here.start_degC ?? null}
+          least={startBounds_degC.least}
+          most={startBounds_degC.most}
+          onChange={(temp_degC, _words, isWrong) => setStart({ temp_degC, isWrong })}
+        />
         <Choices<HeapWallId>
           legend={speaker.say('wouldPage.here.walls')}
           options={heapWallIds.map((value) => ({ value, text: speaker.say(`wouldPage.walls.${value}`) }))}
@@ -68,10 +78,10 @@ export function HereSheet({ here, isAirRead, onHere }: Properties): ReactNode {
         <button
           type="button"
           className="plain-act strong"
-          aria-disabled={air_degC === null}
+          aria-disabled={air_degC === null || start.isWrong}
           onClick={() => {
-            if (air_degC === null) return;
-            onHere({ air_degC, walls, cover });
+            if (air_degC === null || start.isWrong) return;
+            onHere({ air_degC, walls, cover, ...(start.temp_degC !== null && { start_degC: start.temp_degC }) });
             closeSheet();
           }}
         >

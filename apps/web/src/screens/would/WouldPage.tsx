@@ -82,7 +82,8 @@ export function WouldPage({ question, act, placed, stands, notes = [] }: Propert
   );
 }
 
-const isHere = ({ place }: Touchable): boolean => place === 'air' || place === 'walls' || place === 'cover';
+const herePlaces: ReadonlySet<string> = new Set(['air', 'walls', 'cover', 'start']);
+const isHere = ({ place }: Touchable): boolean => herePlaces.has(place);
 const isPeak = ({ place }: Touchable): boolean => place === 'peak';
 const PEAK_SHEET = 'figure:peak';
 

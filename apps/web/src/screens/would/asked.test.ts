@@ -50,6 +50,11 @@ describe('the question that a mix in its place comes to', () => {
     });
   });
 
+  it('is of stuff as warm as it was said to come, and of nothing where nobody said it', () => {
+    expect(wouldInput(placed, { ...here, start_degC: 35 })).toEqual({ ...asked, start_degC: 35 });
+    expect(asked).not.toHaveProperty('start_degC');
+  });
+
   it('is of the air as it was read beside it, a figure a day', () => {
     const air = [
       { at_day: 0, temp_degC: 8 },

@@ -24,12 +24,14 @@ export interface Placed {
   readonly days: number;
 }
 
-/** What stands around a heap, what lies on it, and the air: all that is asked, and nothing of it has to be said. */
+/** What stands around a heap, what lies on it, the air, and how warm its stuff comes: all that is asked, and nothing of it has to be said. */
 export interface Here {
   /** The same all the time, or as it was read beside the heap. */
   readonly air_degC: number | 'as-read';
   readonly walls: HeapWallId;
   readonly cover: HeapCoverId;
+  /** Of the stuff when it is laid; as the air where nobody says it. */
+  readonly start_degC?: number | undefined;
 }
 
 /** A week by name, for those who have no thermometer in the shade: its mean by day and night. */
@@ -62,13 +64,14 @@ export function placedAsBuilt(kept: HeapAsBuilt): Placed | undefined {
 
 /** The question that a mix in its place comes to. */
 export function wouldInput({ mix, shape, acts, air, days }: Placed, here: Here): HeapRunInput {
-  const { air_degC, walls, cover } = here;
+  const { air_degC, walls, cover, start_degC } = here;
   return {
     ...mix,
     ...(shape !== undefined && { shape }),
     walls,
     cover,
     weather: air_degC === 'as-read' ? dailyAir(airAsRead(air, days)) : { still: { temp_degC: air_degC } },
+    ...(start_degC !== undefined && { start_degC }),
     days,
     acts,
     members: USUAL_MEMBERS,

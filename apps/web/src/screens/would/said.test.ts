@@ -31,10 +31,13 @@ describe('a temperature of a model', () => {
 describe('where a heap stands', () => {
   it('is told with its air, said or read', () => {
     const here = { air_degC: 12, walls: 'pallet', cover: 'open' } as const;
-    expect(us.tell(hereSaid(us, here))).toBe('That is with air of 54 °F, pallets around it and nothing on it.');
-    expect(us.tell(hereSaid(us, { ...here, air_degC: 'as-read' }))).toBe(
-      'That is with the air as read beside it, pallets around it and nothing on it.',
+    expect(us.tell(hereSaid(us, here))).toBe(
+      'That is with air of 54 °F, pallets around it and nothing on it, of stuff as warm as the air.',
     );
+    expect(us.tell(hereSaid(us, { ...here, air_degC: 'as-read' }))).toBe(
+      'That is with the air as read beside it, pallets around it and nothing on it, of stuff as warm as the air.',
+    );
+    expect(us.tell(hereSaid(us, { ...here, start_degC: 30 }))).toMatch(/, of stuff that comes at 86 °F\.$/u);
   });
 
   it('is told with what is done to it on the way, by kind', () => {

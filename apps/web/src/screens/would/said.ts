@@ -30,8 +30,8 @@ export function whole(day: number): string {
   return String(Math.round(day));
 }
 
-/** Where and in what air that is. */
-export function hereSaid(speaker: Speaker, { air_degC, walls, cover }: Here): Saying {
+/** Where and in what air that is, and how warm its stuff comes. */
+export function hereSaid(speaker: Speaker, { air_degC, walls, cover, start_degC }: Here): Saying {
   const isRead = air_degC === 'as-read';
   return {
     key: isRead ? 'wouldPage.here.read' : 'wouldPage.here',
@@ -39,6 +39,10 @@ export function hereSaid(speaker: Speaker, { air_degC, walls, cover }: Here): Sa
       air: isRead ? speaker.say('wouldPage.here.beside') : temperature(speaker, air_degC),
       walls: speaker.say(`wouldPage.walls.${walls}`),
       cover: speaker.say(`wouldPage.cover.${cover}`),
+      start:
+        start_degC === undefined
+          ? speaker.say('wouldPage.here.asAir')
+          : speaker.say('wouldPage.here.comesAt', { temp: degrees(speaker, start_degC) }),
     },
   };
 }
