@@ -42,7 +42,7 @@ export function readActs(options: ActOptions, around: Around): Outcome<readonly 
   const read: readonly Outcome<ActRead>[] = [
     ...(options.turn ?? []).map((text) => at('--turn', readTurn(text))),
     ...(options.waterOn ?? []).map((text) => at('--water-on', readWatering(text, around.system))),
-    ...(options.coverOn ?? []).map((text) => at('--cover-on', readCovering(text))),
+    ...(options.coverOn ?? []).map((text) => at('--cover-on', readCovering(text, around.system))),
     ...(options.add ?? []).map((text) => at('--add', readAdding(text, around))),
   ];
   const problems: readonly Problem[] = read.flatMap((one) => (one.ok ? [] : one.problems));
@@ -93,13 +93,13 @@ function readWatering(text: string, system: UnitSystem): Outcome<ToldAct> {
   });
 }
 
-/** `10:straw`. */
-function readCovering(text: string): Outcome<ToldAct> {
-  const day = readDay(text, '--cover-on', '10:straw, 10:open');
+/** `10:straw`, `10:straw:30cm`. */
+function readCovering(text: string, system: UnitSystem): Outcome<ToldAct> {
+  const day = readDay(text, '--cover-on', '10:straw, 10:straw:30cm, 10:open');
   if (!day.ok) return day;
   const { at_day, rest = '' } = day.value;
-  const cover = readCover(rest, '--cover-on');
-  return cover.ok ? good({ at_day, act: 'stand', cover: cover.value }) : cover;
+  const cover = readCover(rest, '--cover-on', system);
+  return cover.ok ? good({ at_day, act: 'stand', ...cover.value }) : cover;
 }
 
 /** `5: grass=2barrows; straw=1bale`, `5:mixed: grass=2barrows`. */

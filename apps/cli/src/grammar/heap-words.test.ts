@@ -46,11 +46,11 @@ describe('how a heap stands', () => {
     ['boards', 'timber'],
     ['wire', 'none'],
   ])('walls of %s', (walls, id) => {
-    expect(readStanding({ walls })).toEqual({ ok: true, value: { walls: id } });
+    expect(readStanding({ walls }, 'metric')).toEqual({ ok: true, value: { walls: id } });
   });
 
   it('tells all that is wrong at once, with the words there are', () => {
-    expect(readStanding({ walls: 'gold', cover: 'x', shelter: 'y' })).toMatchObject({
+    expect(readStanding({ walls: 'gold', cover: 'x', shelter: 'y' }, 'metric')).toMatchObject({
       problems: [
         { path: '--walls', wanted: 'none, pallet, timber, block, plastic, straw-bales, insulated' },
         { path: '--cover', wanted: 'open, lid, fleece, tarpaulin, carpet, compost, straw' },
@@ -59,11 +59,30 @@ describe('how a heap stands', () => {
     });
   });
 
+  it('a blanket may say how deep it lies; an inch is 2.54 cm (NIST SP 811, B.8)', () => {
+    expect(readCover('straw:30cm', '--cover', 'metric')).toEqual({
+      ok: true,
+      value: { cover: 'straw', coverDepth_m: 0.3 },
+    });
+    const inches = readCover('compost:6', '--cover', 'us');
+    expect(inches.ok && inches.value.coverDepth_m).toBeCloseTo(6 * 0.0254, 12);
+  });
+
+  it.each([
+    ['tarpaulin:5cm', 'not-one-of'],
+    ['straw:deep', 'measurement-unreadable'],
+    ['straw:', 'measurement-unreadable'],
+    ['straw:5m', 'measurement-unreadable'],
+    ['straw:1mm', 'measurement-unreadable'],
+  ])('%s is asked again with what would do', (text, code) => {
+    expect(readCover(text, '--cover', 'metric')).toMatchObject({ ok: false, problems: [{ code, found: text }] });
+  });
+
   it('any text is a cover or a problem', () => {
     fc.assert(
       fc.property(fc.string({ maxLength: 80 }), (text) => {
-        const read = readCover(text, '--cover');
-        expect(read.ok || read.problems[0]?.code === 'not-one-of').toBe(true);
+        const read = readCover(text, '--cover', 'metric');
+        expect(read.ok || ['not-one-of', 'measurement-unreadable'].includes(read.problems[0]?.code ?? '')).toBe(true);
       }),
     );
   });

@@ -1,4 +1,16 @@
-import { bad, good, type HeapCoverId, type HeapWallId, type NamedStanding, type Outcome } from '@loamwright/science';
+import {
+  bad,
+  blanketBounds_m,
+  good,
+  type HeapCoverId,
+  type HeapWallId,
+  heapBlanketIds,
+  isBlanket,
+  type NamedStanding,
+  type Outcome,
+} from '@loamwright/science';
+import type { UnitSystem } from '@loamwright/units';
+import { readMeasurement } from './measurement.ts';
 
 /** What a grower calls each, the usual word first. */
 type Words<Id extends string> = readonly (readonly [id: Id, usual: string, ...others: string[]])[];
@@ -43,9 +55,31 @@ function readWord<Id extends string>(typed: string, words: Words<Id>, path: stri
   });
 }
 
-/** What lies on it. Problem: `not-one-of`. */
-export function readCover(typed: string, path: string): Outcome<HeapCoverId> {
-  return readWord(typed, covers, path);
+/** What lies on a heap, and how deep where it is heaped on. */
+type Covering = Pick<NamedStanding, 'cover' | 'coverDepth_m'>;
+
+/** What lies on it: `straw`, `straw:30cm`. Problems: `not-one-of`, `measurement-unreadable`. */
+export function readCover(typed: string, path: string, system: UnitSystem): Outcome<Covering> {
+  const [word = '', ...more] = typed.split(':');
+  const cover = readWord(word, covers, path);
+  if (!cover.ok || more.length === 0) return cover.ok ? good({ cover: cover.value }) : cover;
+  if (!isBlanket(cover.value))
+    return bad({
+      code: 'not-one-of',
+      path,
+      found: typed.slice(0, 60),
+      wanted: heapBlanketIds.map((id) => `${id}:20cm`).join(', '),
+    });
+  const depth = readMeasurement(more.join(':'), 'depth', path, system);
+  const { least, most } = blanketBounds_m;
+  if (!depth.ok || depth.value.si < least || depth.value.si > most)
+    return bad({
+      code: 'measurement-unreadable',
+      path,
+      found: typed.slice(0, 60),
+      wanted: system === 'us' ? '1in … 39in' : '2cm … 1m',
+    });
+  return good({ cover: cover.value, coverDepth_m: depth.value.si });
 }
 
 /** How a heap stands, as typed. */
@@ -56,15 +90,15 @@ export interface StandingOptions {
 }
 
 /** How a heap stands; nothing of what is left out. Problem: `not-one-of`. */
-export function readStanding(options: StandingOptions): Outcome<NamedStanding> {
+export function readStanding(options: StandingOptions, system: UnitSystem): Outcome<NamedStanding> {
   const wall = options.walls === undefined ? undefined : readWord(options.walls, walls, '--walls');
-  const cover = options.cover === undefined ? undefined : readCover(options.cover, '--cover');
+  const cover = options.cover === undefined ? undefined : readCover(options.cover, '--cover', system);
   const shelter = options.shelter === undefined ? undefined : readWord(options.shelter, shelters, '--shelter');
   const problems = [wall, cover, shelter].flatMap((one) => (one?.ok === false ? one.problems : []));
   if (problems.length > 0) return bad(...problems);
   return good({
     ...(wall?.ok && { walls: wall.value }),
-    ...(cover?.ok && { cover: cover.value }),
+    ...(cover?.ok && cover.value),
     ...(shelter?.ok && { shelter: shelter.value }),
   });
 }

@@ -12,12 +12,16 @@ export { type HeapRunInput, startBounds_degC, type ToldAct } from './heap-run-in
 export { type HeapSize, type HeapSizeInput, heapSize } from './heap-size.ts';
 export { type HeapShape, withVolume } from './shape.ts';
 export {
+  blanketBounds_m,
   type HeapCoverId,
   type HeapShelterId,
   type HeapWallId,
+  heapBlanketIds,
   heapCoverIds,
   heapWallIds,
+  isBlanket,
   type NamedStanding,
+  usualBlanket_m,
 } from './standings.ts';
 export type { ToldReading, ToldWeather } from './weather-input.ts';
 

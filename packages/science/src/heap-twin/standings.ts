@@ -15,9 +15,13 @@ export function isBlanket(cover: HeapCoverId | undefined): cover is HeapBlanketI
   return heapBlanketIds.some((id) => id === cover);
 }
 
-/** As deep as a blanket may lie, m: more is another heap. */
-export const MOST_BLANKET_m = 1;
-const LEAST_BLANKET_m = 0.02;
+/** How deep a blanket may lie, m: more is another heap, less is none. */
+export const blanketBounds_m: Readonly<Record<'least' | 'most', number>> = { least: 0.02, most: 1 };
+
+/** How deep a blanket lies where nothing is said, m. */
+export function usualBlanket_m(blanket: HeapBlanketId): number {
+  return table.covers[blanket].depth_m;
+}
 
 /** What may stand around a heap. */
 export const heapWallIds = ['none', 'pallet', 'timber', 'block', 'plastic', 'strawBales', 'insulated'] as const;
@@ -43,14 +47,9 @@ export const namedStandingShape: Readonly<{
   shelter: z.ZodOptional<z.ZodType<HeapShelterId>>;
 }> = {
   cover: z.enum(heapCoverIds).optional().meta({ description: 'What lies on it; nothing when left out.' }),
-  coverDepth_m: z
-    .number()
-    .min(LEAST_BLANKET_m)
-    .max(MOST_BLANKET_m)
-    .optional()
-    .meta({
-      description: 'How deep compost or straw lies on it; 15 and 20 cm when left out. Of no account for another cover.',
-    }),
+  coverDepth_m: z.number().min(blanketBounds_m.least).max(blanketBounds_m.most).optional().meta({
+    description: 'How deep compost or straw lies on it; 15 and 20 cm when left out. Of no account for another cover.',
+  }),
   walls: z
     .enum(heapWallIds)
     .optional()
@@ -69,7 +68,7 @@ function faceOf({ insulation_m2KPerW, vapour_sPerM }: Face): Face {
 function overOf(cover: HeapCoverId, depth_m: number | undefined): (typeof table.covers)['open'] {
   const over = table.covers[cover];
   if (depth_m === undefined || !isBlanket(cover)) return over;
-  const times = depth_m / table.covers[cover].depth_m;
+  const times = depth_m / usualBlanket_m(cover);
   return {
     ...over,
     insulation_m2KPerW: over.insulation_m2KPerW * times,

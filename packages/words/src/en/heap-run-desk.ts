@@ -10,7 +10,8 @@ export const heapRunDeskEn = {
   'cli.heap.run.drum': 'it is in a drum lying down: 0.6x0.9m (width across, length)',
   'cli.heap.run.trench': 'it is in a trench: 0.5x0.4x3m (width, depth, length)',
   'cli.heap.run.walls': 'what stands round it: none, pallet, timber, block, plastic, straw-bales, insulated',
-  'cli.heap.run.cover': 'what lies on it: open, lid, fleece, tarpaulin, carpet, compost, straw',
+  'cli.heap.run.cover':
+    'what lies on it: open, lid, fleece, tarpaulin, carpet, compost, straw; straw:30cm says how deep',
   'cli.heap.run.shelter': 'sheltered from the wind, or open',
   'cli.heap.run.air': 'the air, the same all the time, such as 8C',
   'cli.heap.run.climate': 'means of the warmest and the coldest month, such as 17C/3C; the year then runs from --built',
@@ -27,7 +28,7 @@ export const heapRunDeskEn = {
     'temperature of the stuff when built: bedding fresh from a shed or grass that stood overnight comes warm; as the air, if not said',
   'cli.heap.run.turn': 'it is turned on this day: 6, or 6:rough for lifted over; may be repeated',
   'cli.heap.run.waterOn': 'it is watered: 8:20L while forking, 8:20L:top over the top; may be repeated',
-  'cli.heap.run.coverOn': 'its cover changes: 10:straw; may be repeated',
+  'cli.heap.run.coverOn': 'its cover changes: 10:straw, 10:straw:30cm; may be repeated',
   'cli.heap.run.add':
     'stuff is laid on: "5: grass=2barrows; straw=1bale", forked in with "5:mixed: …"; may be repeated',
   'cli.heap.run.chopped': 'all of it was chopped or shredded besides',

@@ -60,7 +60,7 @@ export async function readAsked(
   const kept = named === undefined ? good(undefined) : readKept(named, holding, session);
   const stuff = named === undefined ? readMix(typed, holding, session) : good([]);
   const shape = readShape(options, holding, session);
-  const standing = readStanding(options);
+  const standing = readStanding(options, session.speaker.system);
   const acts = readActs(options, { names: namesOf(session, holding), holding, system: session.speaker.system });
   const numbers = readNumbers(options, session);
   const days = numbers.ok ? (numbers.value.days ?? usualDays(kept.ok ? kept.value : undefined)) : USUAL_RUN_DAYS;

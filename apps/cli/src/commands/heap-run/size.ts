@@ -49,7 +49,7 @@ export async function sizeOfHeap(
   const start = readStart(options.start, session);
   const above = readDegrees(options.above, '--above', session);
   const days = readCount(options.days, '--days');
-  const standing = readStanding(options);
+  const standing = readStanding(options, session.speaker.system);
   const weather = await readWeather(options, { days: USUAL.followed_days }, session);
   if (!stuff.ok || !water.ok || !start.ok || !above.ok || !days.ok || !standing.ok || !weather.ok)
     return bad(...allOf(stuff, water, start, above, days, standing, weather));

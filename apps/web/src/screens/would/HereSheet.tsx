@@ -1,5 +1,14 @@
 import '@loamwright/words/later';
-import { type HeapCoverId, type HeapWallId, heapCoverIds, heapWallIds, startBounds_degC } from '@loamwright/science';
+import {
+  blanketBounds_m,
+  type HeapCoverId,
+  type HeapWallId,
+  heapCoverIds,
+  heapWallIds,
+  isBlanket,
+  startBounds_degC,
+  usualBlanket_m,
+} from '@loamwright/science';
 import { type ReactNode, useState } from 'react';
 import { Choices } from '../../parts/Choices.tsx';
 import { QuantityField } from '../../parts/QuantityField.tsx';
@@ -22,10 +31,12 @@ export function HereSheet({ here, isAirRead, onHere }: Properties): ReactNode {
   const [walls, setWalls] = useState<HeapWallId>(here.walls);
   const [cover, setCover] = useState<HeapCoverId>(here.cover);
   const [air_degC, setAir] = useState<Here['air_degC'] | null>(here.air_degC);
+  const [depth, setDepth] = useState({ depth_m: here.coverDepth_m ?? null, isWrong: false });
   const [start, setStart] = useState({ temp_degC: here.start_degC ?? null, isWrong: false });
   // The field is begun anew when a week is chosen, and left alone while somebody writes in it.
   const [chosenWeek, setChosenWeek] = useState(0);
   const chosen = air_degC === 'as-read' ? air_degC : (weekIds.find((id) => weeks_degC[id] === air_degC) ?? null);
+  const isLacking = air_degC === null || start.isWrong || depth.isWrong;
   return (
     <Sheet title={speaker.say('wouldPage.here.title')}>
       <div className="stack">
@@ -73,15 +84,38 @@ export function HereSheet({ here, isAirRead, onHere }: Properties): ReactNode {
           legend={speaker.say('wouldPage.here.cover')}
           options={heapCoverIds.map((value) => ({ value, text: speaker.say(`wouldPage.cover.${value}`) }))}
           value={cover}
-          onChange={setCover}
+          onChange={(next) => {
+            setCover(next);
+            setDepth({ depth_m: null, isWrong: false });
+          }}
         />
+        {isBlanket(cover) && (
+          <QuantityField
+            key={cover}
+            label={speaker.say('wouldPage.here.depth')}
+            hint={speaker.say('wouldPage.here.depthHint', {
+              usual: speaker.likely(usualBlanket_m(cover), 'm', 'depth'),
+            })}
+            shownAs="depth"
+            value={depth.depth_m}
+            least={blanketBounds_m.least}
+            most={blanketBounds_m.most}
+            onChange={(depth_m, _words, isWrong) => setDepth({ depth_m, isWrong })}
+          />
+        )}
         <button
           type="button"
           className="plain-act strong"
-          aria-disabled={air_degC === null || start.isWrong}
+          aria-disabled={isLacking}
           onClick={() => {
-            if (air_degC === null || start.isWrong) return;
-            onHere({ air_degC, walls, cover, ...(start.temp_degC !== null && { start_degC: start.temp_degC }) });
+            if (air_degC === null || isLacking) return;
+            onHere({
+              air_degC,
+              walls,
+              cover,
+              ...(depth.depth_m !== null && { coverDepth_m: depth.depth_m }),
+              ...(start.temp_degC !== null && { start_degC: start.temp_degC }),
+            });
             closeSheet();
           }}
         >

@@ -30,6 +30,8 @@ export interface Here {
   readonly air_degC: number | 'as-read';
   readonly walls: HeapWallId;
   readonly cover: HeapCoverId;
+  /** How deep a blanket lies, m; as usual where nothing is said. */
+  readonly coverDepth_m?: number | undefined;
   /** Of the stuff when it is laid; as the air where nobody says it. */
   readonly start_degC?: number | undefined;
 }
@@ -64,12 +66,13 @@ export function placedAsBuilt(kept: HeapAsBuilt): Placed | undefined {
 
 /** The question that a mix in its place comes to. */
 export function wouldInput({ mix, shape, acts, air, days }: Placed, here: Here): HeapRunInput {
-  const { air_degC, walls, cover, start_degC } = here;
+  const { air_degC, walls, cover, coverDepth_m, start_degC } = here;
   return {
     ...mix,
     ...(shape !== undefined && { shape }),
     walls,
     cover,
+    ...(coverDepth_m !== undefined && { coverDepth_m }),
     weather: air_degC === 'as-read' ? dailyAir(airAsRead(air, days)) : { still: { temp_degC: air_degC } },
     ...(start_degC !== undefined && { start_degC }),
     days,

@@ -31,14 +31,18 @@ export function whole(day: number): string {
 }
 
 /** Where and in what air that is, and how warm its stuff comes. */
-export function hereSaid(speaker: Speaker, { air_degC, walls, cover, start_degC }: Here): Saying {
+export function hereSaid(speaker: Speaker, { air_degC, walls, cover, coverDepth_m, start_degC }: Here): Saying {
   const isRead = air_degC === 'as-read';
+  const over = speaker.say(`wouldPage.cover.${cover}`);
   return {
     key: isRead ? 'wouldPage.here.read' : 'wouldPage.here',
     places: {
       air: isRead ? speaker.say('wouldPage.here.beside') : temperature(speaker, air_degC),
       walls: speaker.say(`wouldPage.walls.${walls}`),
-      cover: speaker.say(`wouldPage.cover.${cover}`),
+      cover:
+        coverDepth_m === undefined
+          ? over
+          : speaker.say('wouldPage.here.deep', { cover: over, depth: speaker.likely(coverDepth_m, 'm', 'depth') }),
       start:
         start_degC === undefined
           ? speaker.say('wouldPage.here.asAir')
