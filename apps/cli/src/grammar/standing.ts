@@ -48,6 +48,11 @@ export function readCover(typed: string, path: string): Outcome<HeapCoverId> {
   return readWord(typed, covers, path);
 }
 
+/** What stands around it. Problem: `not-one-of`. */
+export function readWalls(typed: string, path: string): Outcome<HeapWallId> {
+  return readWord(typed, walls, path);
+}
+
 /** How a heap stands, as typed. */
 export interface StandingOptions {
   readonly walls?: string | undefined;
@@ -57,7 +62,7 @@ export interface StandingOptions {
 
 /** How a heap stands; nothing of what is left out. Problem: `not-one-of`. */
 export function readStanding(options: StandingOptions): Outcome<NamedStanding> {
-  const wall = options.walls === undefined ? undefined : readWord(options.walls, walls, '--walls');
+  const wall = options.walls === undefined ? undefined : readWalls(options.walls, '--walls');
   const cover = options.cover === undefined ? undefined : readCover(options.cover, '--cover');
   const shelter = options.shelter === undefined ? undefined : readWord(options.shelter, shelters, '--shelter');
   const problems = [wall, cover, shelter].flatMap((one) => (one?.ok === false ? one.problems : []));
