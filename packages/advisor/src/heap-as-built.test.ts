@@ -52,6 +52,49 @@ describe('a heap of the daybook as a run takes it', () => {
     });
   });
 
+  it('turned into another bay it lies in that one from then on, between its walls', () => {
+    const found = builtWith((writer) => {
+      writer.write(
+        'bay-set-up',
+        'next',
+        { name: 'Next', width_m: 2, depth_m: 1.5, wall: 'pallets' },
+        { happened: day(1) },
+      );
+      writer.write('bay-set-up', 'bare', { name: 'Bare', wall: 'boards' }, { happened: day(1) });
+      writer.write('turned', 'heap', { bay: 'next' }, { happened: day(8) });
+      writer.write('turned', 'heap', { bay: 'bare' }, { happened: day(12) });
+      writer.write('moved', 'heap', { bay: 'bay' }, { happened: day(14) });
+    });
+    expect(found?.shape).toMatchObject({ width_m: 1.2 });
+    expect(found?.acts).toEqual([
+      { at_day: 6, act: 'turn', into: { form: 'box', width_m: 2, depth_m: 1.5, height_m: 1 } },
+      { at_day: 6, act: 'stand', walls: 'pallet' },
+      // Of a bay that nobody measured only the walls are known; and what is moved as it is keeps its form.
+      { at_day: 10, act: 'turn' },
+      { at_day: 10, act: 'stand', walls: 'timber' },
+      { at_day: 12, act: 'stand', walls: 'strawBales' },
+    ]);
+    expect(found?.notes).toEqual([{ key: 'asBuilt.turned-unmeasured', places: { bay: 'Bare' } }]);
+  });
+
+  it('built in the open it lies there until it is turned into a bay', () => {
+    const writer = testWriter();
+    writer.write('bay-set-up', 'bay', { name: 'Bay', width_m: 1.2, depth_m: 1, wall: 'bales' }, { happened: day(1) });
+    const size = { width_m: 1.5, depth_m: 1.5, height_m: 1 };
+    writer.write('heap-built', 'heap', { name: 'Heap', layers: [straw], size }, { happened: day(2) });
+    writer.write('turned', 'heap', { bay: 'bay' }, { happened: day(8) });
+    const holding = fold(writer.entries, {});
+    const heap = holding.heaps.get('heap');
+    expect(heap && heapAsBuilt(heap, holding, day(20))).toMatchObject({
+      shape: { form: 'dome', diameter_m: 1.5 },
+      standing: {},
+      acts: [
+        { at_day: 6, act: 'turn', into: { form: 'box', width_m: 1.2 } },
+        { at_day: 6, act: 'stand', walls: 'strawBales' },
+      ],
+    });
+  });
+
   it('begun empty it counts from what first went in', () => {
     const found = builtWith((writer) => {
       writer.write('heap-fed', 'heap', { layers: [straw] }, { happened: day(10) });

@@ -68,7 +68,7 @@ export function heapAsBuilt(heap: Heap, holding: Holding, now: string): HeapAsBu
   const unknown = new Set<string>();
   const ingredients = ingredientsOf(start.layers, holding, unknown);
   if (ingredients.length === 0) return undefined;
-  const bay = holding.bays.get(heap.built?.body.bay ?? heap.bay ?? '');
+  const bay = holding.bays.get(heap.built?.body.bay ?? '');
   const dayOf = ({ happened }: Entry): number => Math.max(0, daysFrom(start.begun, happened));
   const isSince = ({ happened }: Entry): boolean => happened <= now && daysFrom(start.begun, happened) > -SLACK_days;
   const told = heap.acts
@@ -155,19 +155,26 @@ interface Around {
 }
 
 function actTold(act: HeapAct, at_day: number, { holding, unknown, notes }: Around): readonly ToldAct[] {
-  const into = (id: string | undefined): readonly ToldAct[] => {
-    const wall = id === undefined ? undefined : holding.bays.get(id)?.setUp.body.wall;
-    return wall === undefined ? [] : [{ at_day, act: 'stand', walls: wallAround[wall] }];
+  const wallsOf = (bay: Bay | undefined): readonly ToldAct[] => {
+    if (bay === undefined) return [];
+    const { wall } = bay.setUp.body;
+    if (wall === 'other') notes.push(say('asBuilt.other-wall'));
+    return [{ at_day, act: 'stand', walls: wallAround[wall] }];
   };
   switch (act.kind) {
     case 'heap-fed': {
       const ingredients = ingredientsOf(act.body.layers, holding, unknown);
       return ingredients.length === 0 ? [] : [{ at_day, act: 'add', mix: { ingredients } }];
     }
-    case 'turned':
-      return [{ at_day, act: 'turn' }, ...into(act.body.bay)];
+    case 'turned': {
+      const bay = holding.bays.get(act.body.bay ?? '');
+      const into = boxOf(bay);
+      if (bay !== undefined && into === undefined)
+        notes.push(say('asBuilt.turned-unmeasured', { bay: bay.setUp.body.name }));
+      return [{ at_day, act: 'turn', ...(into !== undefined && { into }) }, ...wallsOf(bay)];
+    }
     case 'moved':
-      return into(act.body.bay);
+      return wallsOf(holding.bays.get(act.body.bay));
     case 'watered': {
       const { liquid, volume_L } = act.body;
       if (liquid !== undefined && liquid !== 'water') notes.push(say('asBuilt.other-liquid'));
@@ -225,13 +232,17 @@ function together(
   return [...all.values()];
 }
 
+/** The inside of a bay whose size is written down. */
+function boxOf(bay: Bay | undefined): HeapShape | undefined {
+  const { width_m, depth_m, height_m = USUAL_HEIGHT_m } = bay?.setUp.body ?? {};
+  if (width_m === undefined || depth_m === undefined) return undefined;
+  return { form: 'box', width_m: likely(width_m), depth_m: likely(depth_m), height_m: likely(height_m) };
+}
+
 /** In a bay a box; free, by the size that was written down. */
 function shapeOf({ built }: Heap, bay: Bay | undefined): { readonly shape?: HeapShape } {
-  const inside = bay?.setUp.body;
-  if (inside?.width_m !== undefined && inside.depth_m !== undefined) {
-    const [width_m, depth_m] = [likely(inside.width_m), likely(inside.depth_m)];
-    return { shape: { form: 'box', width_m, depth_m, height_m: likely(inside.height_m ?? USUAL_HEIGHT_m) } };
-  }
+  const box = boxOf(bay);
+  if (box !== undefined) return { shape: box };
   const height_m = likely(built?.body.size?.height_m ?? USUAL_HEIGHT_m);
   const { width_m, depth_m } = built?.body.size ?? {};
   if (width_m === undefined || depth_m === undefined) return {};

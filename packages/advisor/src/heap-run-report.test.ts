@@ -1,4 +1,11 @@
-import { createDraws, type HeapRunAnswer, type HeapRunInput, type HeapRunNote, heapRun } from '@loamwright/science';
+import {
+  createDraws,
+  type HeapRunAnswer,
+  type HeapRunInput,
+  type HeapRunNote,
+  heapRun,
+  type PlaceFilled,
+} from '@loamwright/science';
 import { createSpeaker } from '@loamwright/words';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { readCsv } from './csv-read.ts';
@@ -25,6 +32,12 @@ beforeAll(() => {
   found = run.value;
 });
 
+const place = (from_day: number, high_m: number): PlaceFilled => ({
+  from_day,
+  form: 'box',
+  volume_m3: { p10: 1, p50: 1, p90: 1 },
+  height_m: { p10: 0.9 * high_m, p50: high_m, p90: 1.1 * high_m },
+});
 const every = { heats: { met: 8, of: 8 }, firstTurn_day: { p10: 2, p50: 3.4, p90: 6 } } as const;
 
 describe('what a heap would do, in words', () => {
@@ -89,10 +102,30 @@ describe('what a heap would do, in words', () => {
       'past-the-curve': true,
       freezes: true,
       'loses-more-nitrogen': true,
+      'stands-high': true,
     };
     const all = Object.keys(notes) as HeapRunNote[];
-    const told = heapRunReport({ ...found, notes: all }).notes.map(tell);
+    const told = heapRunReport({ ...found, notes: all, places: [place(0, 2)] }).notes.map(tell);
     expect(new Set(told).size).toBe(all.length + 1);
+  });
+
+  it('says of each place where it stands too high how high, and how high is commonly the most, in the reader’s own units', () => {
+    const { notes } = heapRunReport({
+      ...found,
+      notes: ['stands-high'],
+      places: [place(0, 1.9), place(6, 3), place(9, 1), { ...place(12, 5), form: 'drum' }],
+    });
+    const [built, turned, count] = notes;
+    if (built === undefined || turned === undefined) throw new Error('two notes');
+    expect(count?.key).toBe('twin.count');
+    expect(tell(built)).toMatch(/^Where it is built it stands about 1\.9 m high/u);
+    expect(tell(turned)).toContain(
+      'turned into on day 6 it stands about 3 m high at its fullest, 2.7–3.3 m. About 1.8 m',
+    );
+    // Five to six feet is about the most for any pile (WSU Extension); 3 m over the foot of 0.3048 m.
+    const us = createSpeaker({ locale: 'en', system: 'us' }).tell(turned);
+    expect(us).toContain('about 9.8 ft high');
+    expect(us).toContain('About 6 ft is commonly');
   });
 
   it('its courses are a table that reads back', () => {

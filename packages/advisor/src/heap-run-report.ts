@@ -4,10 +4,13 @@ import {
   type HeapRunAnswer,
   type HeapRunNote,
   heapLimits_degC,
+  isTooHigh,
+  type PlaceFilled,
+  tallestHeap_m,
 } from '@loamwright/science';
 import type { Figure, Place, Saying } from '@loamwright/words';
 import { plainPlaces } from './blend-words.ts';
-import { liquid, say, sayOf, temperature } from './saying.ts';
+import { height, liquid, say, sayOf, temperature } from './saying.ts';
 
 /** What a heap would do, in sentences. */
 export interface HeapRunReport {
@@ -43,7 +46,7 @@ export function heapRunReport(found: HeapRunAnswer): HeapRunReport {
         high: whole(found.publishedNitrogenLost_pctNitrogen.high),
       }),
     ],
-    notes: [...found.notes.map((note) => noteWords(note, found)), say('twin.count', { members: found.members })],
+    notes: [...found.notes.flatMap((note) => noteWords(note, found)), say('twin.count', { members: found.members })],
     cautions: found.cautions,
   };
 }
@@ -125,10 +128,21 @@ function oxygenWords({ day, coreOxygen_pctVolume: { p10, p50, p90 } }: HeapRunAn
   });
 }
 
-function noteWords(note: HeapRunNote, { waterRunOff_L, core_degC }: HeapRunAnswer): Saying {
+function noteWords(note: HeapRunNote, { waterRunOff_L, core_degC, places }: HeapRunAnswer): readonly Saying[] {
+  if (note === 'stands-high') return places.filter(isTooHigh).map(highWords);
   const water = liquid(waterRunOff_L);
   const start = temperature(core_degC.p50[0] ?? Number.NaN);
-  return sayOf('twin.note', note, { water, range: asRange(water), start });
+  return [sayOf('twin.note', note, { water, range: asRange(water), start })];
+}
+
+function highWords({ from_day, height_m }: PlaceFilled): Saying {
+  const high = height(height_m);
+  return say('twin.note.stands-high', {
+    where: from_day === 0 ? say('twin.where.built') : say('twin.where.turned', { day: Number(from_day.toFixed(1)) }),
+    height: high,
+    range: asRange(high),
+    tallest: height(tallestHeap_m),
+  });
 }
 
 function percent({ p10, p50, p90 }: Estimate): ReturnType<typeof plainPlaces> {

@@ -1,12 +1,13 @@
 import { stuffed } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
-import type { ToldAct } from '@loamwright/science';
-import { bad, good, type Outcome, type Problem } from '@loamwright/science';
+import { bad, good, type HeapWallId, type Outcome, type Problem, type ToldAct } from '@loamwright/science';
 import type { UnitSystem } from '@loamwright/units';
+import { type PlaceRead, readPlace, wallsOf } from './heap-place.ts';
+import { heapForms } from './heap-shape.ts';
 import { readIngredients } from './ingredient.ts';
 import { readMeasurement } from './measurement.ts';
 import type { Names } from './names.ts';
-import { readCover } from './standing.ts';
+import { readCover, readWalls } from './standing.ts';
 
 /** What is done to a heap, as typed; each may be said again and again. */
 export interface ActOptions {
@@ -37,20 +38,20 @@ interface DayRead {
   readonly rest: string | undefined;
 }
 
-/** Acts by their options. All problems come back at once: `day-unreadable`, `not-one-of`, and those of water and stuff. */
+/** Acts by their options. All problems come back at once: `day-unreadable`, `not-one-of`, and those of places, water and stuff. */
 export function readActs(options: ActOptions, around: Around): Outcome<readonly ActRead[]> {
-  const read: readonly Outcome<ActRead>[] = [
-    ...(options.turn ?? []).map((text) => at('--turn', readTurn(text))),
+  const read: readonly Outcome<readonly ActRead[]>[] = [
+    ...(options.turn ?? []).map((text) => readTurn(text, around)),
     ...(options.waterOn ?? []).map((text) => at('--water-on', readWatering(text, around.system))),
     ...(options.coverOn ?? []).map((text) => at('--cover-on', readCovering(text, around.system))),
     ...(options.add ?? []).map((text) => at('--add', readAdding(text, around))),
   ];
   const problems: readonly Problem[] = read.flatMap((one) => (one.ok ? [] : one.problems));
-  return problems.length > 0 ? bad(...problems) : good(read.flatMap((one) => (one.ok ? [one.value] : [])));
+  return problems.length > 0 ? bad(...problems) : good(read.flatMap((one) => (one.ok ? one.value : [])));
 }
 
-function at(path: string, act: Outcome<ToldAct>): Outcome<ActRead> {
-  return act.ok ? good({ act: act.value, path }) : act;
+function at(path: string, act: Outcome<ToldAct>): Outcome<readonly ActRead[]> {
+  return act.ok ? good([{ act: act.value, path }]) : act;
 }
 
 /** The day that it begins with, and what stands after the colon. */
@@ -60,14 +61,55 @@ function readDay(text: string, path: string, wanted: string): Outcome<DayRead> {
   return good({ at_day: Number((match[1] ?? '').replace(',', '.')), rest: match[2]?.trim() });
 }
 
-/** `6`, `6:rough`. */
-function readTurn(text: string): Outcome<ToldAct> {
-  const day = readDay(text, '--turn', '6, 6:rough');
+const TURN = '--turn';
+const cares = ['rough', 'thorough'] as const;
+const places = ['bay', ...heapForms] as const;
+const partsOfTurn = [...cares, ...places.map((form) => `${form}=…`), 'walls=…'].join(', ');
+
+/** What a turn is told with, each once at the most. */
+interface TurnRead {
+  readonly care?: (typeof cares)[number];
+  readonly into?: PlaceRead;
+  readonly walls?: HeapWallId;
+}
+
+/** `6`, `6:rough`, `6:bay=1.5x1.5m`, `6:rough:dome=1.6x1m`, `6:bay=1.5x1.5m:walls=straw-bales`; a change of walls is an act of its own. */
+function readTurn(text: string, around: Around): Outcome<readonly ActRead[]> {
+  const day = readDay(text, TURN, '6, 6:rough, 6:bay=1.5x1.5m');
   if (!day.ok) return day;
   const { at_day, rest } = day.value;
-  if (rest === undefined) return good({ at_day, act: 'turn' });
-  if (rest === 'rough' || rest === 'thorough') return good({ at_day, act: 'turn', care: rest });
-  return bad({ code: 'not-one-of', path: '--turn', found: rest.slice(0, LONGEST), wanted: 'rough, thorough' });
+  let turn: TurnRead = {};
+  for (const part of rest === undefined ? [] : rest.split(':')) {
+    const read = readTurnPart(part.trim(), around);
+    if (!read.ok) return read;
+    if (Object.keys(read.value).some((key) => key in turn)) return bad(noTurnPart(part));
+    turn = { ...turn, ...read.value };
+  }
+  const { care, into } = turn;
+  const walls = turn.walls ?? (into === undefined ? undefined : wallsOf(into, around.holding));
+  const acts: readonly ToldAct[] = [
+    { at_day, act: 'turn', ...(care !== undefined && { care }), ...(into !== undefined && { into: into.shape }) },
+    ...(walls === undefined ? [] : [{ at_day, act: 'stand' as const, walls }]),
+  ];
+  return good(acts.map((act) => ({ act, path: TURN })));
+}
+
+function readTurnPart(part: string, around: Around): Outcome<TurnRead> {
+  const care = cares.find((one) => one === part);
+  if (care !== undefined) return good({ care });
+  const [, name = '', told = ''] = /^([a-z]+)\s*=\s*(.+)$/su.exec(part) ?? [];
+  if (name === 'walls') {
+    const walls = readWalls(told, TURN);
+    return walls.ok ? good({ walls: walls.value }) : walls;
+  }
+  const form = places.find((one) => one === name);
+  if (form === undefined) return bad(noTurnPart(part));
+  const into = readPlace({ form, text: told, path: TURN }, around);
+  return into.ok ? good({ into: into.value }) : into;
+}
+
+function noTurnPart(part: string): Problem {
+  return { code: 'not-one-of', path: TURN, found: part.slice(0, LONGEST), wanted: partsOfTurn };
 }
 
 /** `8:20L`, `8:20L:top`. */

@@ -132,6 +132,29 @@ describe('what is done to a heap', () => {
     ]);
   });
 
+  it('is turned into another bay or form, told as the first is: walls as said, else as the place has them', async () => {
+    await home.run(['log', 'bay', 'Left bay', '1.2x1.1x1.3m', '--wall', 'boards', '--units', 'metric']);
+    const box = { form: 'box', width_m: 1.5, depth_m: 1.5, height_m: 1 };
+    // A foot is 0.3048 m (NIST SP 811, B.8).
+    const fiveFeet_m: unknown = expect.closeTo(5 * 0.3048, 12);
+    const told = await acts(
+      ...['--walls', 'pallet', '--units', 'metric'],
+      ...['--turn', '2:bay=1.5x1.5m', '--turn', '4:rough:dome=1.6x1', '--turn', '6: bay = left bay'],
+      ...['--turn', '8:walls=straw-bales:bay=5x5ft', '--turn', '10:walls=none:thorough'],
+    );
+    expect(told).toEqual([
+      { at_day: 2, act: 'turn', into: box },
+      { at_day: 4, act: 'turn', care: 'rough', into: { form: 'dome', diameter_m: 1.6, height_m: 1 } },
+      { at_day: 4, act: 'stand', walls: 'none' },
+      { at_day: 6, act: 'turn', into: { form: 'box', width_m: 1.2, depth_m: 1.1, height_m: 1.3 } },
+      { at_day: 6, act: 'stand', walls: 'timber' },
+      { at_day: 8, act: 'turn', into: { ...box, width_m: fiveFeet_m, depth_m: fiveFeet_m } },
+      { at_day: 8, act: 'stand', walls: 'strawBales' },
+      { at_day: 10, act: 'turn', care: 'thorough' },
+      { at_day: 10, act: 'stand', walls: 'none' },
+    ]);
+  });
+
   it('a cover that changes says nothing of walls and shelter, which stay as they were', async () => {
     expect(await acts('--walls', 'pallet', '--shelter', 'open', '--cover-on', '3:carpet')).toEqual([
       { at_day: 3, act: 'stand', cover: 'carpet' },

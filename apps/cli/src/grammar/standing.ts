@@ -82,6 +82,11 @@ export function readCover(typed: string, path: string, system: UnitSystem): Outc
   return good({ cover: cover.value, coverDepth_m: depth.value.si });
 }
 
+/** What stands around it. Problem: `not-one-of`. */
+export function readWalls(typed: string, path: string): Outcome<HeapWallId> {
+  return readWord(typed, walls, path);
+}
+
 /** How a heap stands, as typed. */
 export interface StandingOptions {
   readonly walls?: string | undefined;
@@ -91,7 +96,7 @@ export interface StandingOptions {
 
 /** How a heap stands; nothing of what is left out. Problem: `not-one-of`. */
 export function readStanding(options: StandingOptions, system: UnitSystem): Outcome<NamedStanding> {
-  const wall = options.walls === undefined ? undefined : readWord(options.walls, walls, '--walls');
+  const wall = options.walls === undefined ? undefined : readWalls(options.walls, '--walls');
   const cover = options.cover === undefined ? undefined : readCover(options.cover, '--cover', system);
   const shelter = options.shelter === undefined ? undefined : readWord(options.shelter, shelters, '--shelter');
   const problems = [wall, cover, shelter].flatMap((one) => (one?.ok === false ? one.problems : []));

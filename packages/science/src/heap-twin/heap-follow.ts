@@ -35,6 +35,7 @@ export interface Followed {
   readonly oxygen_pctVolume: Float64Array;
   readonly moisture_pctWet: Float64Array;
   readonly volume_m3: Float64Array;
+  readonly height_m: Float64Array;
   readonly day: readonly number[];
   readonly end: Moment;
   readonly member: Member;
@@ -48,9 +49,10 @@ function follow(member: Member, run: HeapRun): Followed {
   const oxygen: number[] = [];
   const moisture: number[] = [];
   const volume: number[] = [];
+  const height: number[] = [];
   const day: number[] = [];
   let start: ReturnType<typeof wholeOf> | undefined;
-  const end = runHeap(run, SHOWN_S, ({ state, time_day }) => {
+  const end = runHeap(run, SHOWN_S, ({ state, shells: { outline }, time_day }) => {
     const whole = wholeOf(state);
     start ??= whole;
     day.push(time_day);
@@ -59,6 +61,8 @@ function follow(member: Member, run: HeapRun): Followed {
     oxygen.push(100 * OXYGEN_VOLUME_PER_MASS * (state.oxygen_kgPerKg[0] as number));
     moisture.push((100 * whole.water_kg) / (whole.water_kg + whole.dry_kg));
     volume.push(whole.volume_m3);
+    // Settling takes of the height.
+    height.push((outline.height_m * whole.volume_m3) / outline.volume_m3);
   });
   const added = addedBy(run.acts);
   return {
@@ -67,6 +71,7 @@ function follow(member: Member, run: HeapRun): Followed {
     oxygen_pctVolume: Float64Array.from(oxygen),
     moisture_pctWet: Float64Array.from(moisture),
     volume_m3: Float64Array.from(volume),
+    height_m: Float64Array.from(height),
     day,
     end,
     member,
@@ -159,7 +164,13 @@ function readActs(
     const { at_day } = one;
     switch (one.act) {
       case 'turn':
-        acts.push(() => ({ at_day, act: 'turn', care: one.care ?? 'thorough', insideOut: one.insideOut ?? true }));
+        acts.push(() => ({
+          at_day,
+          act: 'turn',
+          care: one.care ?? 'thorough',
+          insideOut: one.insideOut ?? true,
+          into: one.into,
+        }));
         break;
       case 'water':
         acts.push(() => ({ at_day, act: 'water', water_L: one.water_L, where: one.where ?? 'through' }));

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { CautionId } from '../caution/index.ts';
 import { type Chance, chanceSchema, type Estimate, estimateSchema } from '../estimate/index.ts';
 import { mixCautionIds } from '../mix/sources.ts';
+import type { HeapShape } from './shape.ts';
 
 /** What to bear in mind of a run; the message `twin.note.ID`. */
 export const heapRunNotes = [
@@ -13,6 +14,7 @@ export const heapRunNotes = [
   'past-the-curve',
   'freezes',
   'loses-more-nitrogen',
+  'stands-high',
 ] as const;
 export type HeapRunNote = (typeof heapRunNotes)[number];
 
@@ -21,6 +23,14 @@ export interface Course {
   readonly p10: readonly number[];
   readonly p50: readonly number[];
   readonly p90: readonly number[];
+}
+
+/** How much a heap comes to where it lies from a day on, when it is fullest there. */
+export interface PlaceFilled {
+  readonly from_day: number;
+  readonly form: HeapShape['form'];
+  readonly volume_m3: Estimate;
+  readonly height_m: Estimate;
 }
 
 /** What a heap would do. */
@@ -33,6 +43,8 @@ export interface HeapRunAnswer {
   readonly coreOxygen_pctVolume: Course;
   readonly moisture_pctWet: Course;
   readonly volume_m3: Course;
+  /** Where it is built, then where it is turned into; none of what it lies in for less than it takes to look at it. */
+  readonly places: readonly PlaceFilled[];
   /** In how many heaps the core comes to the temperature of a sanitising day. */
   readonly heats: Chance;
   readonly peak_degC: Estimate;
@@ -70,6 +82,16 @@ export const heapRunAnswerSchema: z.ZodType<HeapRunAnswer> = z.strictObject({
   coreOxygen_pctVolume: course,
   moisture_pctWet: course,
   volume_m3: course,
+  places: z
+    .array(
+      z.strictObject({
+        from_day: z.number().meta({ description: 'Day from which on it lies there.' }),
+        form: z.enum(['box', 'dome', 'cone', 'long', 'drum', 'trench']),
+        volume_m3: estimateSchema('Volume when it is fullest there, m³.'),
+        height_m: estimateSchema('Height when it is fullest there, m.'),
+      }),
+    )
+    .meta({ description: 'Where it is built, then where it is turned into.' }),
   heats: chanceSchema,
   peak_degC: estimateSchema('Highest of the core, °C.'),
   peak_day: estimateSchema('Day on which it is highest.'),

@@ -19,7 +19,13 @@ const heapShapeSchema: z.ZodType<HeapShape> = z.discriminatedUnion('form', [
 
 /** Something done to the heap, on a day after it was built. */
 export type ToldAct = { readonly at_day: number } & (
-  | { readonly act: 'turn'; readonly care?: 'thorough' | 'rough' | undefined; readonly insideOut?: boolean | undefined }
+  | {
+      readonly act: 'turn';
+      readonly care?: 'thorough' | 'rough' | undefined;
+      readonly insideOut?: boolean | undefined;
+      /** The bay or form it is turned into; a box takes its height from the volume then, as when it is built. */
+      readonly into?: HeapShape | undefined;
+    }
   | { readonly act: 'water'; readonly water_L: number; readonly where?: 'through' | 'top' | undefined }
   | { readonly act: 'add'; readonly mix: MixInput; readonly mixed?: boolean | undefined }
   | ({ readonly act: 'stand' } & NamedStanding)
@@ -33,6 +39,9 @@ const actSchema: z.ZodType<ToldAct> = z.discriminatedUnion('act', [
     act: z.literal('turn'),
     care: z.enum(['thorough', 'rough']).optional().meta({ description: 'Forked right through, or lifted over.' }),
     insideOut: z.boolean().optional().meta({ description: 'Whether the outside comes inside; it does when left out.' }),
+    into: heapShapeSchema.optional().meta({
+      description: 'The bay or form it is turned into, as `shape` is told; where it lies when left out.',
+    }),
   }),
   z.strictObject({
     at_day,
@@ -87,7 +96,10 @@ const heapRunShape: Readonly<Record<string, z.ZodType>> = {
   start_degC: startSchema,
   chopped: z.boolean().optional().meta({ description: 'Whether all of it was chopped or shredded as well.' }),
   days: z.number().min(1).max(400).optional().meta({ description: 'How long it is followed; 60 when left out.' }),
-  acts: z.array(actSchema).max(MOST_ACTS).optional(),
+  acts: z.array(actSchema).max(MOST_ACTS).optional().meta({
+    description:
+      'What is done to it, by the day: turned, perhaps into another bay; watered; added to; covered otherwise.',
+  }),
   members: z
     .int()
     .min(LEAST_MEMBERS)

@@ -2,8 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { check } from '../catalogue/index.ts';
 import { createDraws } from '../estimate/index.ts';
 import { mildAir_degC } from '../heap/index.ts';
+import { USUAL_DOME } from './heap-follow.ts';
+import { shapeOn, tallestHeap_m } from './heap-place.ts';
 import { heapRun } from './heap-run.ts';
 import type { HeapRunInput } from './heap-run-input.ts';
+import type { HeapShape } from './shape.ts';
 
 const needs = { draws: createDraws() };
 const kept: HeapRunInput = {
@@ -69,6 +72,81 @@ describe('what a heap would do', () => {
     const [cold, warm] = [from(2), from(30)];
     expect([cold.core_degC.p50[0], warm.core_degC.p50[0]]).toEqual([2, 30]);
     expect(warm.heats.met).toBeGreaterThan(cold.heats.met);
+  });
+
+  describe('turned into another bay or form', () => {
+    const from: HeapShape = { form: 'box', width_m: 1.2, depth_m: 1.2, height_m: 1 };
+    const turnedInto = (into: HeapShape | undefined, told: Partial<HeapRunInput> = {}) => {
+      const acts = [{ at_day: 3, act: 'turn' as const, into }];
+      const found = heapRun.run({ ...kept, shape: from, days: 6, acts, ...told }, needs);
+      if (!found.ok) throw new RangeError(JSON.stringify(found.problems));
+      return found.value;
+    };
+
+    it('of the form it has, it is turned where it lies', () => {
+      const {
+        places: [moved],
+        ...there
+      } = turnedInto(from);
+      const {
+        places: [stayed],
+        ...here
+      } = turnedInto(undefined);
+      expect(there).toEqual(here);
+      // It is fullest on the first day, which lies in the first place of both.
+      expect(moved?.volume_m3).toEqual(stayed?.volume_m3);
+    });
+
+    it('of half the ground, it stands twice as high as of the whole, for as much stuff fills it', () => {
+      const whole = turnedInto(from).places[1];
+      const half = turnedInto({ ...from, width_m: 0.6 }).places[1];
+      expect(half?.volume_m3).toEqual(whole?.volume_m3);
+      expect((half?.height_m.p50 ?? Number.NaN) / (whole?.height_m.p50 ?? Number.NaN)).toBeCloseTo(2, 9);
+      expect(whole?.height_m.p50).toBeCloseTo((whole?.volume_m3.p50 ?? Number.NaN) / 1.2 ** 2, 9);
+    });
+
+    it('says so where it stands higher than heaps are commonly held to bear, and not where a drum or a trench holds it', () => {
+      const slim: HeapShape = { ...from, width_m: 0.6, depth_m: 0.6 };
+      const tower = turnedInto(slim);
+      expect(tower.places[1]?.height_m.p50).toBeGreaterThan(tallestHeap_m);
+      expect(tower.notes).toContain('stands-high');
+      expect(turnedInto(undefined, { shape: slim }).notes).toContain('stands-high');
+      expect(turnedInto(from).notes).not.toContain('stands-high');
+      expect(turnedInto({ form: 'drum', diameter_m: 2, length_m: 1 }).notes).not.toContain('stands-high');
+    });
+
+    it('of another form is another heap, from that day on and no earlier', () => {
+      const cone = turnedInto({ form: 'cone', diameter_m: 2, height_m: 0.5 });
+      const box = turnedInto(from);
+      const before = cone.day.filter((day) => day < 3).length;
+      expect(cone.core_degC.p50.slice(0, before)).toEqual(box.core_degC.p50.slice(0, before));
+      expect(cone.core_degC.p50.at(-1)).not.toBe(box.core_degC.p50.at(-1));
+      expect(cone.places.map(({ from_day, form }) => [from_day, form])).toEqual([
+        [0, 'box'],
+        [3, 'cone'],
+      ]);
+    });
+
+    it('lies in the last place that it was turned into, in whatever order they are told', () => {
+      const cone: HeapShape = { form: 'cone', diameter_m: 2, height_m: 1 };
+      const told = {
+        shape: from,
+        acts: [
+          { at_day: 9, act: 'turn' as const, into: cone },
+          { at_day: 4, act: 'turn' as const, into: { ...from, width_m: 2 } },
+          { at_day: 6, act: 'turn' as const },
+        ],
+      };
+      expect([0, 3.9, 4, 8, 9, 40].map((day) => shapeOn(told, day))).toEqual([
+        from,
+        from,
+        { ...from, width_m: 2 },
+        { ...from, width_m: 2 },
+        cone,
+        cone,
+      ]);
+      expect(shapeOn({}, 5)).toEqual(USUAL_DOME);
+    });
   });
 
   it('has no climate whose warmest month is the colder', () => {

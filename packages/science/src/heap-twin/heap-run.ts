@@ -5,7 +5,14 @@ import { heapLimits_degC, mildAir_degC } from '../heap/index.ts';
 import { mixCautionIds, mixSources } from '../mix/sources.ts';
 import type { Member } from './ensemble.ts';
 import { type AllFollowed, type Followed, followAll, SHOWN_S, USUAL_DAYS, USUAL_MEMBERS } from './heap-follow.ts';
-import { type Course, type HeapRunAnswer, type HeapRunNote, heapRunAnswerSchema } from './heap-run-answer.ts';
+import { isTooHigh, placesOf } from './heap-place.ts';
+import {
+  type Course,
+  type HeapRunAnswer,
+  type HeapRunNote,
+  heapRunAnswerSchema,
+  type PlaceFilled,
+} from './heap-run-answer.ts';
 import { type HeapRunInput, heapRunInputSchema } from './heap-run-input.ts';
 import { LINE } from './ledger.ts';
 import { publishedNitrogenLoss } from './nitrogen-loss.ts';
@@ -87,7 +94,21 @@ function heatShares(hot: readonly Followed[]): Pick<HeapRunAnswer, 'heatThroughS
   };
 }
 
-function answerOf({ heaps: all, cautions }: AllFollowed, { start_degC }: HeapRunInput): HeapRunAnswer {
+/** The fullest that it is in each place it comes to lie in. */
+function fillingOf(all: readonly Followed[], input: HeapRunInput): readonly PlaceFilled[] {
+  const day = all[0]?.day ?? [];
+  const places = placesOf(input);
+  return places.flatMap(({ from_day, shape: { form } }, i) => {
+    const to_day = places[i + 1]?.from_day ?? Number.POSITIVE_INFINITY;
+    const isThere = (_: number, t: number): boolean => (day[t] ?? 0) >= from_day && (day[t] ?? 0) < to_day;
+    if (!day.some(isThere)) return [];
+    const fullest = (of: 'volume_m3' | 'height_m'): Estimate =>
+      summarise(all.map((one) => Math.max(...one[of].filter(isThere))));
+    return [{ from_day, form, volume_m3: fullest('volume_m3'), height_m: fullest('height_m') }];
+  });
+}
+
+function answerOf({ heaps: all, cautions }: AllFollowed, input: HeapRunInput): HeapRunAnswer {
   const figure = (of: (one: Followed) => number): Estimate => summarise(all.map(of));
   const peak = (one: Followed): number => Math.max(...one.core_degC);
   const heats = chance(all.map(peak), (temp) => temp >= HOT_degC);
@@ -103,11 +124,12 @@ function answerOf({ heaps: all, cautions }: AllFollowed, { start_degC }: HeapRun
   const published = publishedNitrogenLoss(carbonToNitrogen);
   const half = all.length / 2;
   const most = (holds: (one: Followed) => boolean): boolean => all.filter(holds).length > half;
+  const places = fillingOf(all, input);
   const notes: HeapRunNote[] = [];
   if (2 * heats.met < heats.of) {
     notes.push('may-stay-cold');
     const isCold = all.some(({ member: { stuff } }) => stuff.temp_degC < mildAir_degC);
-    if (start_degC === undefined && isCold) notes.push('taken-cold');
+    if (input.start_degC === undefined && isCold) notes.push('taken-cold');
   }
   if (most(({ oxygen_pctVolume }) => Math.min(...oxygen_pctVolume) < NOTES.airless_pctVolume))
     notes.push('airless-core');
@@ -117,6 +139,7 @@ function answerOf({ heaps: all, cautions }: AllFollowed, { start_degC }: HeapRun
     notes.push('past-the-curve');
   if (most(({ shells_degC }) => (shells_degC.at(-1)?.[0] ?? 1) < 0)) notes.push('freezes');
   if (nitrogenLost.p50 > published.high) notes.push('loses-more-nitrogen');
+  if (places.some(isTooHigh)) notes.push('stands-high');
   const middle = middleOf(all);
   return {
     day: middle.day,
@@ -137,6 +160,7 @@ function answerOf({ heaps: all, cautions }: AllFollowed, { start_degC }: HeapRun
       all.map((one) => one.volume_m3),
       3,
     ),
+    places,
     heats,
     peak_degC: figure(peak),
     peak_day: figure((one) => one.day[one.core_degC.indexOf(peak(one))] as number),
@@ -181,6 +205,7 @@ const sources: readonly Cites[] = [
   { source: 'emerson-1975', place: 'ammonium and ammonia', mark: 'seen' },
   { source: 'sander-2023', place: 'ammonia over water', mark: 'seen' },
   { source: 'sundberg-2005', place: 'sourness with warmth; best temperature', mark: 'seen' },
+  { source: 'wsu-compost-structures', place: 'greatest height of a pile', mark: 'seen' },
   ...mixSources,
 ];
 

@@ -6,8 +6,9 @@ import { heatBalance } from './heat-balance.ts';
 import { oxygenInHeap } from './oxygen-in-heap.ts';
 
 export { USUAL_DAYS as USUAL_RUN_DAYS, USUAL_DOME, USUAL_MEMBERS } from './heap-follow.ts';
+export { isTooHigh, shapeOn, tallestHeap_m } from './heap-place.ts';
 export { heapRun } from './heap-run.ts';
-export type { Course, HeapRunAnswer, HeapRunNote } from './heap-run-answer.ts';
+export type { Course, HeapRunAnswer, HeapRunNote, PlaceFilled } from './heap-run-answer.ts';
 export { type HeapRunInput, startBounds_degC, type ToldAct } from './heap-run-input.ts';
 export { type HeapSize, type HeapSizeInput, heapSize } from './heap-size.ts';
 export { type HeapShape, withVolume } from './shape.ts';

@@ -26,7 +26,8 @@ export const heapRunDeskEn = {
   'cli.heap.run.humidity': 'humidity of the air, such as 80%',
   'cli.heap.run.start':
     'temperature of the stuff when built: bedding fresh from a shed or grass that stood overnight comes warm; as the air, if not said',
-  'cli.heap.run.turn': 'it is turned on this day: 6, or 6:rough for lifted over; may be repeated',
+  'cli.heap.run.turn':
+    'it is turned on this day: 6, or 6:rough for lifted over; into another bay or form with 6:bay=1.5x1.5m, 6:dome=1.6x1m, and its walls with 6:bay=1.5x1.5m:walls=pallet; may be repeated',
   'cli.heap.run.waterOn': 'it is watered: 8:20L while forking, 8:20L:top over the top; may be repeated',
   'cli.heap.run.coverOn': 'its cover changes: 10:straw, 10:straw:30cm; may be repeated',
   'cli.heap.run.add':
@@ -55,7 +56,11 @@ export const heapRunDeskEn = {
   'cli.heapRun.core': 'core',
   'cli.heapRun.surface': 'surface',
   'cli.heapRun.high': 'At its fullest it stands about {height} high in the bay, {range}.',
+  'cli.heapRun.high.turned':
+    'Turned into its next bay on day {day} it stands about {height} high there at its fullest, {range}.',
   'cli.heapRun.overfull': 'At its fullest it comes to {volume}, {range}, and there is room for {holds}.',
+  'cli.heapRun.overfull.turned':
+    'Where it is turned into on day {day} it comes to {volume}, {range}, and there is room for {holds}.',
   'cli.heapRun.airGuessed':
     'Nobody said what the weather is: still air of {air} was taken (--air, --climate or --weather).',
   'cli.heapRun.airRead':

@@ -37,6 +37,10 @@ export const heapRunEn = {
   'twin.note.freezes': 'Its core is frozen at the end. A frozen heap loses nothing, and proves nothing safe.',
   'twin.note.loses-more-nitrogen':
     'So much nitrogen is more than has been published of mixes of like C:N: take the figure with care, and more carbon in any case.',
+  'twin.note.stands-high':
+    '{where} it stands about {height} high at its fullest, {range}. About {tallest} is commonly held to be the most: higher, its own weight presses the air out of it below, which is not reckoned here. More room, or two heaps, would do.',
+  'twin.where.built': 'Where it is built',
+  'twin.where.turned': 'Where it is turned into on day {day}',
   'twin.count':
     'Told from {members} heaps that this mix may turn out to be. It is a model and no measurement; what it knows least is how freely air passes the stuff.',
 
@@ -57,5 +61,7 @@ export const heapRunEn = {
   'asBuilt.other-liquid': 'Liquids other than water count as water.',
   'asBuilt.other-cover': 'A cover of another kind counts as none, leaves as straw, soil as compost.',
   'asBuilt.other-wall': 'Walls of another kind count as none.',
+  'asBuilt.turned-unmeasured':
+    'How large {bay} is inside is not written down: turned into it, it is taken to lie as wide and deep as before.',
   'asBuilt.feeds-joined': 'It was fed so often that pails of {days} days are laid on together.',
 } as const;

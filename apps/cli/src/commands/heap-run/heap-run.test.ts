@@ -115,6 +115,18 @@ describe('heap run', () => {
     expect(flat((await home.run([...args, '--units', 'metric'])).out)).toContain('there is room for 250 L');
   });
 
+  it('tells how high it stands in every bay that it lies in, and that a bay is too small for it', async () => {
+    const args = run('--turn', '4:bay=2x1.2m', '--turn', '8:bay=0.6x0.6m', '--members', '8', '--days', '10');
+    const { out } = await home.run([...args, '--units', 'us']);
+    const text = flat(out);
+    expect(text).toMatch(/At its fullest it stands about [\d.]+ ft high in the bay/u);
+    expect(text).toMatch(/Turned into its next bay on day 4 it stands about [\d.]+ ft high there/u);
+    expect(text).toMatch(/Where it is turned into on day 8 it stands about [\d.]+ ft high .+ About 6 ft is commonly/u);
+    expect(text).toContain('^ turned');
+    const drum = await home.run(run('--turn', '2:drum=0.6x0.9m', '--members', '8', '--days', '3', '--units', 'metric'));
+    expect(flat(drum.out)).toMatch(/turned into on day 2 it comes to .+ there is room for 250 L/u);
+  });
+
   it.each([
     [['heap', 'run'], 'It is not said what'],
     [['heap', 'run', 'nothing of that name'], 'There is no heap called'],
@@ -137,7 +149,13 @@ describe('heap run', () => {
     [run('--humidity', '130%'), '--humidity is “130%”'],
     [run('--turn', 'soon'), '“soon” (--turn)'],
     [run('--turn', '90', '--days', '40'), '--turn is 90; it wants 0 to 40'],
-    [run('--turn', '3:hard'), 'rough, thorough'],
+    [run('--turn', '3:hard'), 'rough, thorough, bay=…'],
+    [run('--turn', '3:bay=1m'), '“1m” (--turn)'],
+    [run('--turn', '3:dome='), '--turn is dome='],
+    [run('--turn', '3:bay=1x1m:bay=2x2m'), '--turn is bay=2x2m'],
+    [run('--turn', '3:bay=0.01x1m'), '--turn is 0.01'],
+    [run('--turn', '3:bay=No such bay'), 'no bay called “No such bay”'],
+    [run('--turn', '3:walls=gold'), '--turn is gold'],
     [run('--water-on', '3'), '“3” (--water-on)'],
     [run('--water-on', '3:20L:under'), 'top, through'],
     [run('--water-on', '3:9999999L'), '--water-on is 9999999'],
@@ -203,6 +221,20 @@ describe('heap run of a heap of the daybook', () => {
     const typed = await answerOf(run('--water', '40L', ...more));
     const ratio = (kept.volume_m3.p50[0] ?? Number.NaN) / (typed.volume_m3.p50[0] ?? Number.NaN);
     expect(Math.abs(ratio - 1)).toBeLessThan(0.05);
+  });
+
+  it('turned into another bay it lies in that one from then on', async () => {
+    await home.run(['log', 'bay', 'Right bay', '2x1.5x1m', '--wall', 'boards', '--units', 'metric'], at(1));
+    await home.run(['build', ...MIX, '--name', 'Turned heap', '--bay', 'Left bay'], at(1));
+    await home.run(['log', 'Turned heap', 'turned', '--into', 'Right bay'], at(5));
+    const { input } = await answerOf(['heap', 'run', 'Turned heap', '--members', '8', '--days', '8'], at(9));
+    expect(input).toMatchObject({
+      shape: { width_m: 1.2 },
+      acts: [
+        { at_day: 4, act: 'turn', into: { form: 'box', width_m: 2, depth_m: 1.5 } },
+        { at_day: 4, act: 'stand', walls: 'timber' },
+      ],
+    });
   });
 
   it('what is typed outranks it, and readings are held against the band', async () => {

@@ -24,7 +24,8 @@ const signs: Readonly<Record<ToldAct['act'], string>> = { turn: '^', water: 'w',
  * The core's course as a picture of text: temperature upwards, days to the right; its likely line, the band round it, what was done
  * under it, and readings on it.
  */
-export function drawCourse({ found, acts, readings }: Pictured, speaker: Speaker, columns: number): string {
+export function drawCourse({ found, acts: all, readings }: Pictured, speaker: Speaker, columns: number): string {
+  const acts = all.filter((act) => !isOfTurn(act, all));
   const { day, core_degC } = found;
   const days = day.at(-1) ?? 0;
   const shown = readings.filter(({ at_day }) => at_day <= days);
@@ -50,6 +51,12 @@ export function drawCourse({ found, acts, readings }: Pictured, speaker: Speaker
     `${under}${daysUnder(days, width, columnOf)} ${speaker.say('cli.heapRun.days')}`,
     wrap(keyOf(acts, shown, speaker), columns),
   ].join('\n');
+}
+
+/** Whether it is other walls that it came between by being turned, which are drawn as the turn. */
+function isOfTurn(act: ToldAct, acts: readonly ToldAct[]): boolean {
+  if (act.act !== 'stand' || act.cover !== undefined) return false;
+  return acts.some((other) => other.act === 'turn' && other.at_day === act.at_day);
 }
 
 /** The place of the time nearest to a day; times rise. */

@@ -1,14 +1,5 @@
 import { heapRunCsv, heapRunReport, type TempAtDay } from '@loamwright/advisor';
-import {
-  bad,
-  check,
-  createDraws,
-  good,
-  type HeapRunAnswer,
-  type HeapRunInput,
-  heapRun,
-  type Outcome,
-} from '@loamwright/science';
+import { bad, check, createDraws, good, type HeapRunAnswer, heapRun, type Outcome } from '@loamwright/science';
 import type { Saying } from '@loamwright/words';
 import type { Answer } from '../../answer.ts';
 import type { Session } from '../../session.ts';
@@ -17,6 +8,7 @@ import { page } from '../../text.ts';
 import { cautionText } from '../heap.ts';
 import { type HeapRunOptions, type RunAsked, readAsked } from './asked.ts';
 import { drawCourse, drawShells } from './picture.ts';
+import { roomWords } from './room.ts';
 
 /** `loamwright heap run`: what a heap would do, from what is in it or as the daybook knows it. */
 export async function runHeapCommand(
@@ -63,34 +55,6 @@ function runText({ input, kept, notes }: RunAsked, found: HeapRunAnswer, { speak
     cautionText(report.cautions, speaker, columns, 'short'),
   ];
   return blocks.filter((block) => block !== '').join('\n\n');
-}
-
-/** How high it stands in its bay; of a drum or a trench whether it holds so much. */
-function roomWords({ shape }: HeapRunInput, { volume_m3 }: HeapRunAnswer): readonly Saying[] {
-  const { p10, p50, p90 } = volume_m3;
-  const t = p50.indexOf(Math.max(...p50));
-  const built = { p10: p10[t] ?? 0, p50: p50[t] ?? 0, p90: p90[t] ?? 0 };
-  if (shape?.form === 'box') {
-    const plan_m2 = shape.width_m * shape.depth_m;
-    const height_m = { p10: built.p10 / plan_m2, p50: built.p50 / plan_m2, p90: built.p90 / plan_m2 };
-    const height = { figure: height_m, unit: 'm', as: 'length' } as const;
-    return [{ key: 'cli.heapRun.high', places: { height, range: { ...height, asRange: true } } }];
-  }
-  const holds_m3 =
-    shape?.form === 'drum'
-      ? Math.PI * (shape.diameter_m / 2) ** 2 * shape.length_m
-      : shape?.form === 'trench'
-        ? shape.width_m * shape.depth_m * shape.length_m
-        : Number.POSITIVE_INFINITY;
-  if (built.p50 <= holds_m3) return [];
-  const bulk = (figure: number | typeof built) => ({ figure, unit: 'm3', as: 'bulkVolume' }) as const;
-  const volume = bulk(built);
-  return [
-    {
-      key: 'cli.heapRun.overfull',
-      places: { volume, range: { ...volume, asRange: true }, holds: bulk(holds_m3) },
-    },
-  ];
 }
 
 /** How many of the readings lie in the band that is told. */

@@ -4,6 +4,7 @@ import {
   type HeapRunInput,
   type HeapShape,
   heapLimits_degC,
+  shapeOn,
   USUAL_DOME,
   withVolume,
 } from '@loamwright/science';
@@ -61,14 +62,14 @@ interface CutProperties extends Properties {
   readonly label: string;
 }
 
-/** Settling takes of the height: the width stays as it is when the heap is fullest. */
+/** Settling takes of the height: the width stays as it is when the heap is fullest where it lies. */
 function Cut({ input, answer, moment, label }: CutProperties): ReactNode {
   const speaker = useSpeaker();
   const unit = unitFor('temperature', speaker.system);
-  const course_m3 = answer.volume_m3.p50;
-  const fullest_m3 = Math.max(...course_m3);
-  const volume_m3 = course_m3[moment.at] ?? 0;
-  const { form, width_m, height_m } = sectionOf(input.shape, fullest_m3);
+  const day = answer.day[moment.at] ?? 0;
+  const volume_m3 = answer.volume_m3.p50[moment.at] ?? 0;
+  const fullest_m3 = answer.places.findLast(({ from_day }) => from_day <= day)?.volume_m3.p50 ?? volume_m3;
+  const { form, width_m, height_m } = sectionOf(shapeOn(input, day), fullest_m3);
   return (
     <CutThrough
       label={label}
@@ -90,10 +91,10 @@ interface Section {
 }
 
 /** The section of a heap of a volume; a long heap is cut across. */
-function sectionOf(shape: HeapShape | undefined, volume_m3: number): Section {
-  if (shape?.form === 'box') return { ...withVolume(shape, volume_m3), form: 'box' };
-  if (shape?.form === 'long') return { ...withVolume(shape, volume_m3), form: 'dome' };
-  const { diameter_m, height_m } = withVolume(shape?.form === 'dome' ? shape : USUAL_DOME, volume_m3);
+function sectionOf(shape: HeapShape, volume_m3: number): Section {
+  if (shape.form === 'box') return { ...withVolume(shape, volume_m3), form: 'box' };
+  if (shape.form === 'long') return { ...withVolume(shape, volume_m3), form: 'dome' };
+  const { diameter_m, height_m } = withVolume(shape.form === 'dome' ? shape : USUAL_DOME, volume_m3);
   return { form: 'dome', width_m: diameter_m, height_m };
 }
 

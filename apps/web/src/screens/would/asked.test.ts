@@ -131,6 +131,15 @@ describe('what is done otherwise', () => {
     ]);
   });
 
+  it('is a larger bay where it is turned into another, too', () => {
+    const into = { form: 'box', width_m: 2, depth_m: 1, height_m: 1 } as const;
+    const [turned] = change('larger', { ...asked, acts: [{ at_day: 5, act: 'turn', into }] })?.acts ?? [];
+    if (turned?.act !== 'turn' || turned.into?.form !== 'box') throw new Error('it is turned into a box');
+    const { width_m, depth_m, height_m } = turned.into;
+    expect(width_m * depth_m * height_m).toBeCloseTo(1.5 * 2, 9);
+    expect(width_m / depth_m).toBeCloseTo(2, 9);
+  });
+
   it('lies on it to the end, in place of what was laid on it on the way', () => {
     expect(change('straw', tended)).toMatchObject({ cover: 'straw', acts: [{ cover: 'straw' }, {}, {}] });
     expect(change('sheet', tended)).toMatchObject({ cover: 'tarpaulin', acts: [{ cover: 'tarpaulin' }, {}, {}] });

@@ -162,6 +162,7 @@ function largerBy(times: number, input: HeapRunInput): HeapRunInput | null {
 
 function timesAct(act: ToldAct, times: number): ToldAct | null {
   if (act.act === 'water') return { ...act, water_L: times * act.water_L };
+  if (act.act === 'turn' && act.into !== undefined) return { ...act, into: grownAlike(act.into, Math.cbrt(times)) };
   if (act.act !== 'add') return act;
   const ingredients = timesAll(act.mix.ingredients, times);
   return ingredients === null ? null : { ...act, mix: { ...act.mix, ingredients } };

@@ -126,6 +126,19 @@ export const heapTwinLaws: Readonly<Record<string, LawsOf>> = {
         },
       }),
       law(heapRun, {
+        says: 'turned into a bay as wide and deep as its own, it is turned where it lies',
+        cases: heaps,
+        runs: RUNS_OF_A_HEAP,
+        inputs: (input) => [
+          { ...input, acts: [{ at_day: 3, act: 'turn' as const }] },
+          { ...input, acts: [{ at_day: 3, act: 'turn' as const, into: input.shape }] },
+        ],
+        expects: ([stayed, moved]) => {
+          const [here, there] = both(stayed, moved);
+          expect({ ...there, places: [] }).toEqual({ ...here, places: [] });
+        },
+      }),
+      law(heapRun, {
         says: 'thicker walls that let as much air through never make it less likely to heat, nor its highest lower, in a cold place (by no more than the grain of the draws)',
         cases: heaps,
         runs: RUNS_OF_A_HEAP,
