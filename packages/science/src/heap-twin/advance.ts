@@ -92,7 +92,8 @@ export function advance(
   let steps = 0;
   while (now_s < time.to_s - least_s / 2) {
     const { start, end } = slate;
-    const try_s = evenly_s(time.to_s - now_s, Math.min(slate.step_s, pace.step_s));
+    const most_s = Math.min(slate.step_s, pace.step_s);
+    const try_s = evenly_s(time.to_s - now_s, most_s);
     if (slate.isNew) {
       weatherAt(now_s, weather);
       findRates(start, setting, weather, try_s);
@@ -115,7 +116,9 @@ export function advance(
     if (slate.isDry) solveDry(start);
     const lacking = settleEnd(slate, try_s);
     const off_K = lacking <= ROUNDING ? missedBy_K(slate) : Number.POSITIVE_INFINITY;
-    slate.step_s = try_s * ratioAfter(off_K / pace.within_K);
+    const next_s = try_s * ratioAfter(off_K / pace.within_K);
+    // A step that only the end of the time cut short says nothing against one as long as was meant.
+    slate.step_s = next_s < try_s ? next_s : Math.max(most_s, next_s);
     if (!(off_K <= pace.within_K) && try_s > least_s) continue;
     enterStep(slate, try_s, ledger);
     slate.start = end;

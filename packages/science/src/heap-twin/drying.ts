@@ -37,7 +37,7 @@ export const SOON_share = 0.02;
 
 /**
  * Stuff that is nearly dry gives off its last water within minutes, far less than a step: there its vapour is taken at
- * the end of the step for its water too, not for its warmth alone. What evaporates then takes its heat with it.
+ * ahead for its water too, not for its warmth alone. What evaporates then takes its heat with it.
  * @returns whether any shell is so dry that it matters.
  */
 export function lookAtDry({ count, from }: Moment, contact_share: number, step_s: number): boolean {

@@ -6,7 +6,7 @@ import { daily, inTheOpen, runLike, stillAir, stuffLike, temperatures_degC } fro
 import { constantWeather, readWeather, type WeatherReading } from './weather.ts';
 
 const HOUR_S = 3600;
-/** No step is halved of itself. */
+/** No step is shortened of itself. */
 const ANY_K = 1e9;
 
 /** The greatest difference of any shell between two runs at their end, K. */
@@ -96,7 +96,7 @@ describe('a heap that the wind and the sun have dried', () => {
     days: 20,
   });
 
-  it('takes no shorter steps once it is dry: its last water is taken at the end of the step', () => {
+  it('takes no shorter steps once it is dry: its last water is taken ahead', () => {
     let asked = 0;
     let before = 0;
     const each_day: number[] = [];
