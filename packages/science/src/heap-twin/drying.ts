@@ -36,7 +36,7 @@ const WATER_JPerKgK = twinParameters.waterHeat_JPerKgK.value;
 export const SOON_share = 0.02;
 
 /**
- * Stuff that is nearly dry gives off its last water within minutes, far less than a step: there its vapour is taken at
+ * Stuff that is nearly dry gives off its last water within minutes, far less than a step: there its vapour is taken
  * ahead for its water too, not for its warmth alone. What evaporates then takes its heat with it.
  * @returns whether any shell is so dry that it matters.
  */
