@@ -81,11 +81,23 @@ describe('what a heap would do', () => {
     await sheet.getByText('chilly').waitFor();
     expect(await sheet.getByRole('button', { name: 'So it is here' }).getAttribute('aria-disabled')).toBe('true');
     await sheet.getByRole('radio', { name: 'a mild week, 12 °C' }).check({ force: true });
-    await sheet.getByRole('radio', { name: 'thick straw' }).check({ force: true });
+    await sheet.getByRole('radio', { name: 'straw', exact: true }).check({ force: true });
     await sheet.getByRole('button', { name: 'So it is here' }).click();
-    await page.getByText('pallets around it and thick straw on it, of stuff as warm as the air.').waitFor();
+    await page.getByText('pallets around it and straw on it, of stuff as warm as the air.').waitFor();
     expect(heaps(await followed(page))).toEqual(straw);
     expect(await page.getByRole('button', { name: 'A thick blanket of straw on it' }).count()).toBe(0);
+
+    // A blanket is as deep as it is said to be: what is another heap is told, and what is left out is as usual.
+    await page.getByRole('button', { name: 'straw', exact: true }).click();
+    const depth = sheet.getByLabel('How deep it lies');
+    await sheet.getByText('Left out, 20 cm.').waitFor();
+    await depth.fill('200');
+    expect(await sheet.getByRole('button', { name: 'So it is here' }).getAttribute('aria-disabled')).toBe('true');
+    await depth.fill('40 cm');
+    await screenshot(page, 'would-depth');
+    await sheet.getByRole('button', { name: 'So it is here' }).click();
+    await page.getByText('pallets around it and 40 cm of straw on it, of stuff as warm as the air.').waitFor();
+    expect(heaps(await followed(page)).of).toBe(64);
 
     // How warm the stuff comes: what is hotter than any heap is told, and what can be is the heap’s own from the first.
     await page.getByRole('button', { name: 'as warm as the air' }).click();
