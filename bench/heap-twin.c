@@ -63,7 +63,7 @@ static struct {
   Row planShare, inward, outward;
 } shells;
 static struct {
-  double fast, hemi, cell, lignin, coldest, best, hottest, half, freshFed, growth, heat, permeability, contact, holds,
+  double fast, hemi, cell, lignin, coldest, best, hottest, half, freshFed, growth, coolPace, heat, permeability, contact, holds,
       settling, eatenPerBreathed, wantedN, ammoniaGas, charSorption;
 } traits;
 static struct { double topInsulation, topVapour, sideInsulation, sideVapour, open, wind, rain, sun; } standing;
@@ -178,8 +178,9 @@ static double lookInside(const State *s, Fields *f) {
     f->permeability[i] = traits.permeability * (over * over * over);
     double warmth = cardinal(t, traits.coldest, traits.best, traits.hottest);
     double slowWarmth = cardinal(t, SLOW_COLDEST, SLOW_BEST, SLOW_HOTTEST);
+    double thriving = fmax(warmth, traits.coolPace * cardinal(t, COOL_COLDEST, COOL_BEST, COOL_HOTTEST));
     double fastC = FAST_C * fast, hemiC = HEMI_C * hemi, cellC = CELL_C * cell, ligninC = LIGNIN_C * lignin;
-    double slowC = hemiC + cellC + ligninC + INERT_C * s->inert[i], fastEaten = warmth * traits.fast * fastC;
+    double slowC = hemiC + cellC + ligninC + INERT_C * s->inert[i], fastEaten = thriving * traits.fast * fastC;
     double slowEaten = slowWarmth * (traits.hemi * hemiC + traits.cell * cellC + traits.lignin * ligninC);
     double richness = (RICHER * fastEaten + slowEaten) / (fastEaten + slowEaten + 1e-30);
     double ammoniacal = s->is[AMMONIACAL_N][i];
@@ -196,7 +197,7 @@ static double lookInside(const State *s, Fields *f) {
     f->freed[i] = freed;
     double moisture = between(moistureTable, STEPS * (water / (water + dry + TRACE)));
     double ease = moisture * between(airTable, STEPS * air) * sourness(s->is[PH][i], t) * nitrogen;
-    double lively = warmth * ease, pace = s->is[ACTIVITY][i] * lively;
+    double lively = thriving * ease, pace = s->is[ACTIVITY][i] * lively;
     double slowPace = s->is[ACTIVITY][i] * slowWarmth * ease;
     f->slowPace[i] = slowPace;
     f->warmth[i] = warmth;

@@ -112,8 +112,9 @@ class Heap:
         # Microbes
         wanted = tr["wantedN_kgPerKg"]
         warmth, slow_warmth = cardinal(t, tr["curve"]), cardinal(t, tr["slowCurve"])
+        thriving = np.maximum(warmth, tr["coolPace_ratio"] * cardinal(t, tr["coolCurve"]))
         k = np.array([tr["fast_perS"], tr["hemicellulose_perS"], tr["cellulose_perS"], tr["lignin_perS"]])
-        rates = k[:, None] * np.array([warmth, slow_warmth, slow_warmth, slow_warmth])
+        rates = k[:, None] * np.array([thriving, slow_warmth, slow_warmth, slow_warmth])
         rich = np.array([value("fastNitrogen_ratio"), 1, 1, 1])
         eaten_c = C[:, None] * rates * pools
         released = (organic * (rich @ eaten_c) / (eaten_c.sum(0) + 1e-30)
@@ -128,7 +129,7 @@ class Heap:
         sour = 1 - smooth(ph, brake["belowPH"] - brake["overPH"], brake["belowPH"] + brake["overPH"])
         warm = smooth(t, brake["aboveTemp_degC"] - brake["overTemp_degC"], brake["aboveTemp_degC"] + brake["overTemp_degC"])
         brakes = moisture * logistic("airSpaceLogistic", air) * (1 - (1 - brake["left_share"]) * sour * warm) * nitrogen
-        lively = warmth * brakes
+        lively = thriving * brakes
         hunger = activity * brakes * (O2 @ (rates * pools))
         nitrifying = (value("oxygenPerNitrified_kgPerKg") * value("nitrification_perDay") / DAY * ammoniacal * moisture
                       * cardinal(t, FIGURES["nitrifiers"]))

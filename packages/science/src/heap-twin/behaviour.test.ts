@@ -91,10 +91,11 @@ describe('water', () => {
     expect(soaked.pH[7]).toBeLessThan(7);
   });
 
-  // Below 30 to 40 % moisture bacteria hardly work (Ontario page and Carry on Composting, read).
+  // Below 30 to 40 % moisture bacteria hardly work (Ontario page and Carry on Composting, read); yet stacks of hay of more
+  // than 25 % warm (van Schreven 1956, abstract, read), so some kelvins over the 15 °C it was built at are none too many.
   it('stalls a dry heap', () => {
     const dry = followed({ days: 14, stuff: stuffLike({ moisture_pctWet: 30, density_kgPerM3AsIs: 250 }) });
-    expect(dry.peak_degC).toBeLessThan(20);
+    expect(dry.peak_degC).toBeLessThan(25);
     expect(dry.dryLost_pct).toBeLessThan(1);
   });
 

@@ -64,13 +64,13 @@ describe('what a heap would do', () => {
 
   it('gets hot no later where its stuff comes warm into cold air, and has its warmth from the first', () => {
     const from = (start_degC: number) => {
-      const winter = { weather: { still: { temp_degC: 2 } }, days: 20, members: 16, acts: [], start_degC };
+      const winter = { weather: { still: { temp_degC: -5 } }, days: 20, members: 16, acts: [], start_degC };
       const found = heapRun.run({ ...heapRun.example, ...winter }, needs);
       if (!found.ok) throw new RangeError(JSON.stringify(found.problems));
       return found.value;
     };
-    const [cold, warm] = [from(2), from(30)];
-    expect([cold.core_degC.p50[0], warm.core_degC.p50[0]]).toEqual([2, 30]);
+    const [cold, warm] = [from(-5), from(30)];
+    expect([cold.core_degC.p50[0], warm.core_degC.p50[0]]).toEqual([-5, 30]);
     expect(warm.heats.met).toBeGreaterThan(cold.heats.met);
   });
 

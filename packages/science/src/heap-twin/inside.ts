@@ -85,7 +85,7 @@ function openness(air_share: number): number {
  */
 export function lookInside({ count, from, settled_share }: Moment, traits: Traits): number {
   const left_share = 1 - settled_share;
-  const { curve, slowCurve, wantedN_kgPerKg } = traits;
+  const { curve, slowCurve, coolCurve, coolPace_ratio, wantedN_kgPerKg } = traits;
   const perWantedN = 1 / wantedN_kgPerKg;
   const { fast_perS, hemicellulose_perS, cellulose_perS, lignin_perS } = traits;
   const fastAsks = FAST_OXYGEN_kgPerKg * fast_perS;
@@ -126,6 +126,8 @@ export function lookInside({ count, from, settled_share }: Moment, traits: Trait
     PERMEABILITY_m2[at] = traits.permeability_m2 * openness(air_share);
 
     const warmth = atTemperature(temp_degC, curve);
+    // In the cold other microbes grow and eat; whichever go faster set the pace.
+    const thriving = Math.max(warmth, coolPace_ratio * atTemperature(temp_degC, coolCurve));
     const slowWarmth = atTemperature(temp_degC, slowCurve);
 
     // Nitrogen for the microbes: what the eaten carbon sets free, and from the store of mineral nitrogen what it lacks.
@@ -135,7 +137,7 @@ export function lookInside({ count, from, settled_share }: Moment, traits: Trait
     const celluloseC_kg = CELLULOSE_CARBON_kgPerKg * cellulose_kg;
     const ligninC_kg = LIGNIN_CARBON_kgPerKg * lignin_kg;
     const slowC_kg = hemicelluloseC_kg + celluloseC_kg + ligninC_kg + INERT_CARBON_kgPerKg * inert_kg;
-    const fastEaten = warmth * fast_perS * fastC_kg;
+    const fastEaten = thriving * fast_perS * fastC_kg;
     const slowEaten =
       slowWarmth * (hemicellulose_perS * hemicelluloseC_kg + cellulose_perS * celluloseC_kg + lignin_perS * ligninC_kg);
     const richness = (RICHER_ratio * fastEaten + slowEaten) / (fastEaten + slowEaten + TRACE_kgPerS);
@@ -159,7 +161,7 @@ export function lookInside({ count, from, settled_share }: Moment, traits: Trait
     const moisture = atMoisture(water_kg / (water_kg + dry_kg + TRACE_KG));
     const ease = moisture * atAirSpace(air_share) * atSourness(PH[at] as number, temp_degC) * nitrogen_share;
     const activity = ACTIVITY_share[at] as number;
-    const liveliness = warmth * ease;
+    const liveliness = thriving * ease;
     const pace = activity * liveliness;
     const slowPace = activity * slowWarmth * ease;
     WARMTH_share[at] = warmth;

@@ -24,6 +24,7 @@ export const uncertainIds = [
   'hottest_degC',
   'oxygenHalf_pctVolume',
   'growth_perDay',
+  'coolPace_ratio',
   'heat_MJPerKgOxygen',
   'permeability_m2',
   'plumeContact_share',
@@ -61,6 +62,9 @@ export interface Traits {
   /** How what rots fast goes with temperature, and how cell walls and lignin do. */
   readonly curve: CardinalTemperatures;
   readonly slowCurve: CardinalTemperatures;
+  /** How the microbes that like it cool go with temperature, and their best pace over that of the others. */
+  readonly coolCurve: CardinalTemperatures;
+  readonly coolPace_ratio: number;
   readonly oxygenHalf_share: number;
   /** What dry fresh air lets them have of the oxygen they could take up. */
   readonly freshFed_share: number;
@@ -92,6 +96,8 @@ export function traitsOf(figures: Figures): Traits {
       hottest_degC: figures.hottest_degC,
     },
     slowCurve: table.slowCurve,
+    coolCurve: table.coolCurve,
+    coolPace_ratio: figures.coolPace_ratio,
     oxygenHalf_share: figures.oxygenHalf_pctVolume / 100,
     freshFed_share: FRESH_OXYGEN_share / (FRESH_OXYGEN_share + figures.oxygenHalf_pctVolume / 100),
     growth_perS: figures.growth_perDay / DAY_S,

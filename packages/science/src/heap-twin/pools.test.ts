@@ -36,7 +36,7 @@ function lost_share(temp_degC: number, days: readonly number[]): readonly number
   });
   const run = runLike({
     stuff,
-    traits: { ...traitsOf(figures), slowCurve: traitsOf(figures).curve, growth_perS: 20 / 86_400 },
+    traits: { ...traitsOf(figures), slowCurve: traitsOf(figures).curve, coolPace_ratio: 0, growth_perS: 20 / 86_400 },
     standing: { ...inTheOpen, top: sealed, side: sealed, wind_share: 1 },
     weatherAt: constantWeather({
       temp_degC,
