@@ -257,7 +257,7 @@ class Heap:
 
         # Rain and draining
         rain = w["rain_kgPerM2S"] * st["rain_share"] * o["plan_m2"]
-        d_energy[-1] += rain * CW * w["temp_degC"]
+        d_energy[-1] += rain * CW * w["temp_degC"]  # above freezing, as in all problems
         d_water[-1] += rain
         held = np.minimum(tr["holds_kgPerKg"] * (dry - self.char) + value("charHolds_kgPerKg") * self.char, 0.97 * RHO_W * pores)
         dissolved = (water + 1e-12) / (water + 1e-12 + tr["charSorption_LPerKg"] * self.char)

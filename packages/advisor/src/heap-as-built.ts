@@ -1,7 +1,9 @@
 import type { Bay, BaySetUp, Cover, Entry, Heap, HeapAct, Holding, LayerPut } from '@loamwright/daybook';
 import {
+  blanketBounds_m,
   type HeapShape,
   type Ingredient,
+  isBlanket,
   knownMaterial,
   likely,
   type NamedStanding,
@@ -182,7 +184,7 @@ function actTold(act: HeapAct, at_day: number, { holding, unknown, notes }: Arou
     }
     case 'covered':
       if (unlike.has(act.body.cover)) notes.push(say('asBuilt.other-cover'));
-      return [{ at_day, act: 'stand', cover: coverOver[act.body.cover] }];
+      return [{ at_day, act: 'stand', cover: coverOver[act.body.cover], ...depthOf(act.body) }];
     case 'combined':
       notes.push(say('asBuilt.came-from'));
       return [];
@@ -230,6 +232,15 @@ function together(
     }
   }
   return [...all.values()];
+}
+
+type CoverLaid = Extract<HeapAct, { readonly kind: 'covered' }>['body'];
+
+/** How deep a blanket was laid, where that was written down. */
+function depthOf({ cover, thickness_m }: CoverLaid): { readonly coverDepth_m?: number } {
+  if (thickness_m === undefined || !isBlanket(coverOver[cover])) return {};
+  const { least, most } = blanketBounds_m;
+  return { coverDepth_m: Math.min(most, Math.max(least, likely(thickness_m))) };
 }
 
 /** The inside of a bay whose size is written down. */

@@ -64,6 +64,12 @@ const LEAST_ratio = 0.25;
 const MOST_ratio = 2;
 /** No step is shorter than this share of the longest. */
 const SHORTEST_share = 2 ** -12;
+/** Steps tried for one of the longest, and besides: a heap that needs more is so thin or so dry that its outside changes by the second. */
+const MOST_TRIES = 600;
+const TRIES_BESIDES = 200;
+
+/** A heap that no step can follow. */
+export class CannotFollow extends Error {}
 
 /**
  * Takes one heap of a run from one time to another, adding what passes in and out to the ledger.
@@ -74,6 +80,7 @@ const SHORTEST_share = 2 ** -12;
  * place and reaches another, so what is summed closes to the last digits.
  * @param slate of this heap alone, its `isNew` set whenever the heap or its setting was changed since the last step
  * @returns how many steps it took.
+ * @throws CannotFollow; the slate, the state and the ledger are then spent.
  */
 export function advance(
   setting: Setting,
@@ -90,6 +97,7 @@ export function advance(
   let now_s = time.from_s;
   const least_s = pace.step_s * SHORTEST_share;
   let steps = 0;
+  let tries = TRIES_BESIDES + (MOST_TRIES * (time.to_s - time.from_s)) / pace.step_s;
   while (now_s < time.to_s - least_s / 2) {
     const { start, end } = slate;
     const most_s = Math.min(slate.step_s, pace.step_s);
@@ -118,8 +126,12 @@ export function advance(
     const off_K = lacking <= ROUNDING ? missedBy_K(slate) : Number.POSITIVE_INFINITY;
     const next_s = try_s * ratioAfter(off_K / pace.within_K);
     // A step that only the end of the time cut short says nothing against one as long as was meant.
-    slate.step_s = next_s < try_s ? next_s : Math.max(most_s, next_s);
-    if (!(off_K <= pace.within_K) && try_s > least_s) continue;
+    slate.step_s = Math.max(least_s, next_s < try_s ? next_s : Math.max(most_s, next_s));
+    if (tries-- < 0) throw new CannotFollow();
+    if (!(off_K <= pace.within_K)) {
+      if (try_s > least_s) continue;
+      if (!Number.isFinite(off_K)) throw new CannotFollow();
+    }
     enterStep(slate, try_s, ledger);
     slate.start = end;
     slate.end = start;

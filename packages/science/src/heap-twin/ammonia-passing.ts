@@ -24,7 +24,7 @@ const TRACE_KG = 1e-12;
 
 /**
  * Ammonia in the gas of the pores, carried by the draught and by diffusion until it leaves. What passes from a shell to
- * another goes with what is there: the rows keep how much in a second, for the step to take it at its end.
+ * another goes with what is there: the rows keep how much in a second, for the step to take it ahead.
  */
 export function carryAmmonia({ count, from, flows }: Moment, traits: Traits): void {
   const { plumeContact_share: contact, ammoniaGas_share, charSorption_LPerKg } = traits;

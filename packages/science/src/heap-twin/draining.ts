@@ -3,6 +3,7 @@ import { DRAINING_perS, held_kg } from './inside.ts';
 import { LINE } from './ledger.ts';
 import { type Traits, twinParameters } from './parameters.ts';
 import { held, inside, lasting, type Moment, rates } from './slate.ts';
+import { energy_J } from './state.ts';
 import type { Weather } from './surroundings.ts';
 
 const { AMMONIACAL_N_kg, NITRATE_N_kg, WATER_kg } = held;
@@ -17,7 +18,8 @@ const ABOVE_share = 0.5;
 /** Lets rain fall on the outermost shell in place of what fell on it: a moment lies in the step before it and in that after it. */
 export function rainOn({ count, from, flows }: Moment, { shells, standing }: Setting, weather: Weather): void {
   const rained = weather.rain_kgPerM2S * standing.rain_share * shells.outline.plan_m2;
-  const rained_W = rained * WATER_JPerKgK * weather.temp_degC;
+  // Below freezing it falls as snow.
+  const rained_W = rained * energy_J(weather.temp_degC, WATER_JPerKgK, 1);
   const fell = flows[LINE.waterRained_kg] as number;
   const fell_W = flows[LINE.heatWithRain_J] as number;
   give(count - 1 + from, 1, rained - fell, rained_W - fell_W, 0, 0);

@@ -1,7 +1,8 @@
-import { good, type Outcome } from '../catalogue/index.ts';
+import { bad, good, type Outcome } from '../catalogue/index.ts';
 import type { CautionId } from '../caution/index.ts';
 import type { Draws } from '../estimate/index.ts';
 import { weighMix } from '../mix/mix-input.ts';
+import { CannotFollow } from './advance.ts';
 import { OXYGEN_VOLUME_PER_MASS } from './constants.ts';
 import { type Member, membersOf } from './ensemble.ts';
 import type { HeapRunInput, ToldAct } from './heap-run-input.ts';
@@ -114,6 +115,16 @@ function stuffDry_kg(stuff: Member['stuff']): number {
   );
 }
 
+/** What a run comes to. Problem: `cannot-be-followed`, where no step can follow a heap. */
+export function sureToEnd<Found>(run: () => Found): Outcome<Found> {
+  try {
+    return good(run());
+  } catch (error) {
+    if (!(error instanceof CannotFollow)) throw error;
+    return bad({ code: 'cannot-be-followed', path: 'ingredients', found: '', wanted: '' });
+  }
+}
+
 /** Runs every member of a heap. The problems of an added mix come back with its place. */
 export function followAll(input: HeapRunInput, draws: Draws): Outcome<AllFollowed> {
   const count = input.members ?? USUAL_MEMBERS;
@@ -126,21 +137,24 @@ export function followAll(input: HeapRunInput, draws: Draws): Outcome<AllFollowe
   const members = membersOf(mix.value, draws, { count, temp_degC: start_degC, chopped: input.chopped });
   const acts = readActs(input, draws, members.length, weatherAt);
   if (!acts.ok) return acts;
-  const heaps = members.map((member, i) =>
-    follow(member, {
-      shape: input.shape ?? USUAL_DOME,
-      stuff: member.stuff,
-      traits: member.traits,
-      standing: standingOf(input),
-      weatherAt,
-      acts: acts.value.acts.map((of) => of(i)),
-      days: input.days ?? USUAL_DAYS,
-      shellCount: input.shells ?? USUAL_SHELLS,
-      pace: USUAL_PACE,
-    }),
+  const followed = sureToEnd(() =>
+    members.map((member, i) =>
+      follow(member, {
+        shape: input.shape ?? USUAL_DOME,
+        stuff: member.stuff,
+        traits: member.traits,
+        standing: standingOf(input),
+        weatherAt,
+        acts: acts.value.acts.map((of) => of(i)),
+        days: input.days ?? USUAL_DAYS,
+        shellCount: input.shells ?? USUAL_SHELLS,
+        pace: USUAL_PACE,
+      }),
+    ),
   );
+  if (!followed.ok) return followed;
   return good({
-    heaps,
+    heaps: followed.value,
     cautions: [...mix.value.ingredients.flatMap(({ cautions }) => cautions), ...acts.value.cautions],
   });
 }
@@ -152,14 +166,14 @@ interface ActsRead {
 }
 
 function readActs(
-  { acts: told = [], cover, walls, shelter }: HeapRunInput,
+  { acts: told = [], cover, coverDepth_m, walls, shelter }: HeapRunInput,
   draws: Draws,
   count: number,
   weatherAt: HeapRun['weatherAt'],
 ): Outcome<ActsRead> {
   const acts: ((member: number) => HeapAct)[] = [];
   const cautions: CautionId[] = [];
-  const standings = standingsAfter(told, { cover, walls, shelter });
+  const standings = standingsAfter(told, { cover, coverDepth_m, walls, shelter });
   for (const [place, one] of told.entries()) {
     const { at_day } = one;
     switch (one.act) {

@@ -74,6 +74,22 @@ describe('what a heap would do', () => {
     expect(warm.heats.met).toBeGreaterThan(cold.heats.met);
   });
 
+  it('keeps its blanket as deep as it lay when its walls change', () => {
+    const met = (acts: HeapRunInput['acts']) => {
+      const told = { ...kept, cover: 'straw' as const, coverDepth_m: 0.9, walls: 'none' as const, days: 12, acts };
+      const found = heapRun.run(told, needs);
+      if (!found.ok) throw new RangeError(JSON.stringify(found.problems));
+      return found.value.core_degC.p50;
+    };
+    expect(met([{ at_day: 3, act: 'stand', walls: 'none' }])).toEqual(met([]));
+  });
+
+  it('that has no nitrogen loses none of it', () => {
+    const ingredients = [{ material: 'charcoal', amount: { mass_kg: 40 } }];
+    const found = heapRun.run({ ...heapRun.example, ingredients, acts: [], days: 5, members: 8 }, needs);
+    expect(found.ok && found.value.nitrogenLost_pctNitrogen.p50).toBe(0);
+  });
+
   describe('turned into another bay or form', () => {
     const from: HeapShape = { form: 'box', width_m: 1.2, depth_m: 1.2, height_m: 1 };
     const turnedInto = (into: HeapShape | undefined, told: Partial<HeapRunInput> = {}) => {

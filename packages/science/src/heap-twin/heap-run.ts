@@ -117,7 +117,8 @@ function answerOf({ heaps: all, cautions }: AllFollowed, input: HeapRunInput): H
   const lost = (of: 'dry_kg' | 'nitrogen_kg' | 'volume_m3'): Estimate =>
     figure((one) => {
       const before = one.start[of] + one.added[of];
-      return 100 * (1 - (wholes.get(one)?.[of] ?? Number.NaN) / before);
+      // Of nothing nothing is lost.
+      return before === 0 ? 0 : 100 * (1 - (wholes.get(one)?.[of] ?? Number.NaN) / before);
     });
   const nitrogenLost = lost('nitrogen_kg');
   const carbonToNitrogen = summarise(all.map(({ member: { stuff } }) => carbonToNitrogen_ratio(stuff))).p50;

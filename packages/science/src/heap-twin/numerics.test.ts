@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { CannotFollow } from './advance.ts';
 import { traitsOf, typicalFigures, USUAL_STEP_s } from './parameters.ts';
 import { type HeapRun, runHeap, USUAL_PACE } from './run.ts';
 import { shellTemperature_degC } from './state.ts';
@@ -127,6 +128,38 @@ describe('a heap that the wind and the sun have dried', () => {
     usual.end.state.water_kg.forEach((water_kg, i) => {
       expect(water_kg / (fine.end.state.water_kg[i] ?? Number.NaN)).toBeCloseTo(1, 2);
     });
+  });
+});
+
+describe('a heap that no step can follow', () => {
+  it('is told, and does not go on for ever', () => {
+    const weatherAt = constantWeather(stillAir(12));
+    const stops = runLike({
+      days: 2,
+      weatherAt: (time_s, into, while_s) => {
+        weatherAt(time_s, into, while_s);
+        if (time_s > 40_000) into.temp_degC = Number.NaN;
+      },
+    });
+    expect(() => daily(stops)).toThrow(CannotFollow);
+  });
+
+  it('is rare: a bucket of stuff in a wide bay lies in a heap of its own, and takes no more than 40 steps a day', () => {
+    let asked = 0;
+    const still = constantWeather(stillAir(15));
+    runHeap(
+      runLike({
+        shape: { form: 'box', width_m: 1.2, depth_m: 1.2, height_m: 1 },
+        stuff: stuffLike({ volume_m3: 0.01, density_kgPerM3AsIs: 350 }),
+        weatherAt: (time_s, into, while_s) => {
+          asked++;
+          still(time_s, into, while_s);
+        },
+      }),
+      86_400,
+      () => undefined,
+    );
+    expect(asked).toBeLessThan(30 * 40);
   });
 });
 

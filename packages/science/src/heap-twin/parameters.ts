@@ -59,7 +59,7 @@ export interface Traits {
   readonly hemicellulose_perS: number;
   readonly cellulose_perS: number;
   readonly lignin_perS: number;
-  /** How what rots fast goes with temperature, and how cell walls and lignin do. */
+  /** How the heat-loving go with temperature on what rots fast, and how cell walls and lignin rot. */
   readonly curve: CardinalTemperatures;
   readonly slowCurve: CardinalTemperatures;
   /** How the microbes that like it cool go with temperature, and their best pace over that of the others. */

@@ -27,7 +27,7 @@ const TRACE_KG = 1e-12;
 
 /**
  * A shell about to run dry gives off less: with z the share of its water that would leave in a step, 1/(1 + z²) of it.
- * For the steps in use z is a thousandth, and the bare rates have none of it.
+ * For the steps in use z is some hundredths at the most, and the bare rates have none of it.
  */
 export function holdVapourBack({ count, from }: Moment, weather: Weather, contact_share: number, step_s: number): void {
   const last = count - 1;

@@ -59,11 +59,12 @@ export function runHeap(run: HeapRun, every_s: number, show: (moment: Moment) =>
   const slate = createSlate(run.shellCount);
   const end_s = run.days * DAY_S;
   const acts = [...run.acts].sort((a, b) => a.at_day - b.at_day);
-  let shape = withVolume(run.shape, run.stuff.volume_m3);
+  let shape = run.shape;
+  const built = cutShells(outlineOf(withVolume(shape, run.stuff.volume_m3)), run.shellCount);
   let moment: Moment = {
     time_day: 0,
-    shells: cutShells(outlineOf(shape), run.shellCount),
-    state: buildHeap(run.stuff, cutShells(outlineOf(shape), run.shellCount)),
+    shells: built,
+    state: buildHeap(run.stuff, built),
     ledger: emptyLedger(),
   };
   let { standing } = run;
@@ -113,17 +114,16 @@ function doAct(
     case 'turn':
       return turned(moment, act.into ?? shape, { ...act, air_degC: weather.temp_degC }, run.shellCount);
     case 'add': {
-      const bigger = withVolume(shape, looseVolume_m3(moment.state) + act.stuff.volume_m3);
-      const shells = cutShells(outlineOf(bigger), run.shellCount);
+      const volume_m3 = looseVolume_m3(moment.state) + act.stuff.volume_m3;
+      const shells = cutShells(outlineOf(withVolume(shape, volume_m3)), run.shellCount);
       const laid = { ...moment, shells, state: layOver(moment.state, act.stuff, shells, ledger) };
-      if (!act.mixed) return { moment: laid, shape: bigger };
-      return turned(laid, bigger, { care: 'thorough', insideOut: false, air_degC: weather.temp_degC }, run.shellCount);
+      if (!act.mixed) return { moment: laid, shape };
+      return turned(laid, shape, { care: 'thorough', insideOut: false, air_degC: weather.temp_degC }, run.shellCount);
     }
   }
 }
 
 function turned(moment: Moment, into: HeapShape, turn: Turn, shellCount: number): { moment: Moment; shape: HeapShape } {
-  const shape = withVolume(into, looseVolume_m3(moment.state));
-  const shells = cutShells(outlineOf(shape), shellCount);
-  return { moment: { ...moment, shells, state: turnHeap(moment.state, shells, turn, moment.ledger) }, shape };
+  const shells = cutShells(outlineOf(withVolume(into, looseVolume_m3(moment.state))), shellCount);
+  return { moment: { ...moment, shells, state: turnHeap(moment.state, shells, turn, moment.ledger) }, shape: into };
 }

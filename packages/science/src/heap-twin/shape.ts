@@ -1,3 +1,5 @@
+import { twinParameters } from './parameters.ts';
+
 /**
  * The outline of a heap, from which its shells are cut.
  *
@@ -211,20 +213,41 @@ function spreadOf({ directions, volume_m3, slowest_perM2 }: Outline): number {
 export function withVolume<Shape extends HeapShape>(shape: Shape, volume_m3: number): Shape;
 export function withVolume(shape: HeapShape, volume_m3: number): HeapShape {
   switch (shape.form) {
-    case 'box':
-      return { ...shape, height_m: volume_m3 / (shape.width_m * shape.depth_m) };
-    case 'trench':
-      return { ...shape, depth_m: volume_m3 / (shape.width_m * shape.length_m) };
-    case 'drum':
-      return { ...shape, length_m: volume_m3 / (Math.PI * (shape.diameter_m / 2) ** 2) };
+    case 'box': {
+      const { times, deep_m } = heapedUp(volume_m3, shape.width_m * shape.depth_m);
+      return { ...shape, width_m: times * shape.width_m, depth_m: times * shape.depth_m, height_m: deep_m };
+    }
+    case 'trench': {
+      const { times, deep_m } = heapedUp(volume_m3, shape.width_m * shape.length_m);
+      return { ...shape, width_m: times * shape.width_m, length_m: times * shape.length_m, depth_m: deep_m };
+    }
+    case 'drum': {
+      const { times, deep_m } = heapedUp(volume_m3, Math.PI * (shape.diameter_m / 2) ** 2);
+      return { ...shape, diameter_m: times * shape.diameter_m, length_m: deep_m };
+    }
     case 'dome':
     case 'cone': {
       const scale = Math.cbrt(volume_m3 / outlineOf(shape).volume_m3);
-      return { ...shape, diameter_m: scale * shape.diameter_m, height_m: scale * shape.height_m };
+      const flat = { ...shape, diameter_m: scale * shape.diameter_m, height_m: scale * shape.height_m };
+      const steeper = Math.max(1, leastDepth_m(volume_m3) / flat.height_m);
+      return { ...flat, diameter_m: flat.diameter_m / Math.sqrt(steeper), height_m: flat.height_m * steeper };
     }
     case 'long': {
       const scale = Math.sqrt(volume_m3 / outlineOf(shape).volume_m3);
-      return { ...shape, width_m: scale * shape.width_m, height_m: scale * shape.height_m };
+      const flat = { ...shape, width_m: scale * shape.width_m, height_m: scale * shape.height_m };
+      const steeper = Math.max(1, leastDepth_m(volume_m3) / flat.height_m);
+      return { ...flat, length_m: flat.length_m / steeper, height_m: flat.height_m * steeper };
     }
   }
+}
+
+/** Stuff lies at least so deep, or half as deep as a cube of it: less lies in a heap of its own. */
+function leastDepth_m(volume_m3: number): number {
+  return Math.min(twinParameters.leastDepth_m.value, Math.cbrt(volume_m3) / 2);
+}
+
+/** How deep so much lies on a floor, and how many times the floor's sides it takes up, 1 at the most. */
+function heapedUp(volume_m3: number, floor_m2: number): { readonly times: number; readonly deep_m: number } {
+  const deep_m = Math.max(volume_m3 / floor_m2, leastDepth_m(volume_m3));
+  return { times: Math.sqrt(volume_m3 / deep_m / floor_m2), deep_m };
 }

@@ -96,7 +96,7 @@ class Inside {
   readonly DRY_GAS_share: Float64Array = both();
   /** Place of the temperature in the table of air. */
   readonly PLACE: Float64Array = both();
-  /** Rate of rotting over the best: for the temperature, and for everything but the microbes' number and oxygen. */
+  /** Pace over the best: of the heat-loving for the temperature, by which it sours and loses nitrate; and of whichever go faster, for everything but their number and oxygen. */
   readonly WARMTH_share: Float64Array = both();
   readonly LIVELINESS_share: Float64Array = both();
   /** The same with the microbes' number, for everything but oxygen: of what rots fast, and of what rots slowly. */

@@ -20,6 +20,8 @@ export const problemsEn = {
   'problem.too-small': '{path} is {found}, which is too little; it wants {wanted}.',
   'problem.not-one-of': '{path} is {found}; it must be one of: {wanted}.',
   'problem.heap-gone': 'Nothing is left of “{found}”.',
+  'problem.cannot-be-followed':
+    'This heap can’t be followed: it is so thin or so dry that its outside changes by the second. More stuff, more water or a narrower place would do.',
   'problem.out-of-bounds': '{path} is {found}; it wants {wanted}.',
   'problem.not-valid': '{path} is {found}: {wanted}.',
   'problem.unknown-field': 'There is no place for {found} (at {path}); check its spelling or leave it out.',

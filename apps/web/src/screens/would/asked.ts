@@ -11,6 +11,7 @@ import {
   type ToldAct,
   type ToldWeather,
   USUAL_MEMBERS,
+  usualBlanket_m,
 } from '@loamwright/science';
 
 /** A mix in its place, and what was done to it since it was laid there. */
@@ -112,7 +113,9 @@ export function changesOf(input: HeapRunInput, volume_m3: number): readonly Chan
   const larger = largerBy(LARGER, input);
   const changes: readonly (Change | null)[] = [
     larger === null ? null : { id: 'larger', input: larger },
-    hasAllAlong(input, 'cover', ['straw']) ? null : { id: 'straw', input: allAlong(input, { cover: 'straw' }) },
+    hasAllAlong(input, 'cover', ['straw']) && isThick(input)
+      ? null
+      : { id: 'straw', input: allAlong(input, { cover: 'straw' }) },
     hasAllAlong(input, 'cover', ['tarpaulin']) ? null : { id: 'sheet', input: allAlong(input, { cover: 'tarpaulin' }) },
     hasAllAlong(input, 'walls', ['insulated', 'strawBales'])
       ? null
@@ -122,6 +125,12 @@ export function changesOf(input: HeapRunInput, volume_m3: number): readonly Chan
     less_L < CAN_L ? null : { id: 'drier', water_L: less_L, input: { ...input, water_L: poured_L - less_L } },
   ];
   return changes.flatMap((change) => change ?? []);
+}
+
+/** Whether straw lies as deep as usual on it all along. */
+function isThick({ coverDepth_m, acts = [] }: HeapRunInput): boolean {
+  const depths = [coverDepth_m, ...acts.map((act) => (act.act === 'stand' ? act.coverDepth_m : undefined))];
+  return depths.every((depth_m) => depth_m === undefined || depth_m >= usualBlanket_m('straw'));
 }
 
 type Standing = Pick<HeapRunInput, 'cover' | 'walls'>;
@@ -139,11 +148,12 @@ function allAlong(input: HeapRunInput, standing: Standing): HeapRunInput {
     if (act.act !== 'stand') return act;
     return {
       ...act,
-      ...(act.cover !== undefined && standing.cover !== undefined && { cover: standing.cover }),
+      ...(act.cover !== undefined &&
+        standing.cover !== undefined && { cover: standing.cover, coverDepth_m: undefined }),
       ...(act.walls !== undefined && standing.walls !== undefined && { walls: standing.walls }),
     };
   });
-  return { ...input, ...standing, acts };
+  return { ...input, ...(standing.cover !== undefined && { coverDepth_m: undefined }), ...standing, acts };
 }
 
 /** So many times of everything, in an outline that has grown alike; null where an amount is only a word. */
