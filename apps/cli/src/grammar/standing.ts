@@ -58,7 +58,7 @@ function readWord<Id extends string>(typed: string, words: Words<Id>, path: stri
 /** What lies on a heap, and how deep where it is heaped on. */
 type Covering = Pick<NamedStanding, 'cover' | 'coverDepth_m'>;
 
-/** What lies on it: `straw`, `straw:30cm`. Problems: `not-one-of`, `measurement-unreadable`. */
+/** What lies on it: `straw`, `straw:30cm`. Problems: `not-one-of`, `measurement-unreadable`, `out-of-bounds`. */
 export function readCover(typed: string, path: string, system: UnitSystem): Outcome<Covering> {
   const [word = '', ...more] = typed.split(':');
   const cover = readWord(word, covers, path);
@@ -68,17 +68,15 @@ export function readCover(typed: string, path: string, system: UnitSystem): Outc
       code: 'not-one-of',
       path,
       found: typed.slice(0, 60),
-      wanted: heapBlanketIds.map((id) => `${id}:20cm`).join(', '),
+      wanted: heapBlanketIds.map((id) => (system === 'us' ? `${id}:8in` : `${id}:20cm`)).join(', '),
     });
   const depth = readMeasurement(more.join(':'), 'depth', path, system);
   const { least, most } = blanketBounds_m;
-  if (!depth.ok || depth.value.si < least || depth.value.si > most)
-    return bad({
-      code: 'measurement-unreadable',
-      path,
-      found: typed.slice(0, 60),
-      wanted: system === 'us' ? '1in … 39in' : '2cm … 1m',
-    });
+  const bounds = system === 'us' ? '1in … 39in' : '2cm … 1m';
+  const found = typed.slice(0, 60);
+  if (!depth.ok) return bad({ code: 'measurement-unreadable', path, found, wanted: bounds });
+  if (depth.value.si < least || depth.value.si > most)
+    return bad({ code: 'out-of-bounds', path, found, wanted: bounds });
   return good({ cover: cover.value, coverDepth_m: depth.value.si });
 }
 

@@ -57,7 +57,7 @@ describe.each(golden)('the heap $name, integrated by SciPy as well', ({ name, ru
       expect(apart(fine, bdf.shown, key)).toBeLessThan(1e-3);
   });
 
-  // Measured 0.62 K at worst, in the heap that is just catching in the cold: an hour sooner or later. A probe is good to a kelvin.
+  // Measured 0.36 K at worst, in the heap that is just catching in the cold. A probe is good to a kelvin.
   it('comes out within three quarters of a kelvin and a percent by the steps the program takes', () => {
     const usual = ours(problem, USUAL_PACE.step_s);
     expect(apart(usual, bdf.shown, 'temp_degC')).toBeLessThan(0.75);

@@ -105,6 +105,17 @@ describe('a heap of the daybook', () => {
 });
 
 describe('what is done otherwise', () => {
+  it('is a thick blanket of straw, unless one lies there: not as deep as what lies there now', () => {
+    const straw = (lying: Partial<Here>) =>
+      changesOf(wouldInput(placed, { ...here, ...lying }), 1).find(({ id }) => id === 'straw')?.input;
+    const over = straw({ cover: 'compost', coverDepth_m: 0.03 });
+    expect([over?.cover, over?.coverDepth_m]).toEqual(['straw', undefined]);
+    expect(straw({ cover: 'straw', coverDepth_m: 0.03 })?.coverDepth_m).toBeUndefined();
+    expect(straw({ cover: 'straw', coverDepth_m: 0.03 })).toBeDefined();
+    expect(straw({ cover: 'straw', coverDepth_m: 0.5 })).toBeUndefined();
+    expect(straw({ cover: 'straw' })).toBeUndefined();
+  });
+
   it('is half as much again of everything, in a bay of as much more room', () => {
     const larger = change('larger');
     expect(larger?.ingredients.map(({ amount }) => amount)).toEqual([
