@@ -6,6 +6,7 @@ import { mildAir_degC } from '../heap/index.ts';
 import { type MixInput, mixShape, weighMix } from '../mix/mix-input.ts';
 import { mixSources } from '../mix/sources.ts';
 import { type Member, membersOf } from './ensemble.ts';
+import { sureToEnd } from './heap-follow.ts';
 import type { HeapRunNote } from './heap-run-answer.ts';
 import { startSchema } from './heap-run-input.ts';
 import { DAY_S } from './parameters.ts';
@@ -104,7 +105,13 @@ function hotDays(member: Member, volume_m3: number, input: HeapSizeInput): numbe
   return hot;
 }
 
-function run(input: HeapSizeInput, { draws }: Needs): Outcome<HeapSize> {
+/** Problems: those of the mix, `too-small`, `cannot-be-followed`. */
+function run(input: HeapSizeInput, needs: Needs): Outcome<HeapSize> {
+  const sized = sureToEnd(() => sizeOf(input, needs));
+  return sized.ok ? sized.value : sized;
+}
+
+function sizeOf(input: HeapSizeInput, { draws }: Needs): Outcome<HeapSize> {
   const days = input.days ?? USUAL_DAYS;
   const above_degC = input.above_degC ?? USUAL_ABOVE_degC;
   const now = noWeather();
