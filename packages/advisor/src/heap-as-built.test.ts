@@ -109,6 +109,21 @@ describe('a heap of the daybook as a run takes it', () => {
     expect(builtWith(() => undefined, [{ material: 'moon-dust', mass_kg: 3 }])).toBeUndefined();
   });
 
+  it('a blanket lies as deep as was written down, within what is reckoned with', () => {
+    const found = builtWith((writer) => {
+      writer.write('covered', 'heap', { cover: 'straw', thickness_m: 0.4 }, { happened: day(3) });
+      writer.write('covered', 'heap', { cover: 'sheet', thickness_m: 0.4 }, { happened: day(4) });
+      writer.write('covered', 'heap', { cover: 'compost', thickness_m: 2 }, { happened: day(5) });
+    });
+    expect(found?.acts).toMatchObject([
+      { cover: 'straw', coverDepth_m: 0.4 },
+      { cover: 'tarpaulin' },
+      { cover: 'compost', coverDepth_m: 1 },
+    ]);
+    expect(found?.acts[1]).not.toHaveProperty('coverDepth_m');
+    expect(keysOf(found)).toContain('asBuilt.other-depth');
+  });
+
   it('says what it can’t follow, each thing once', () => {
     const found = builtWith((writer) => {
       writer.write('covered', 'heap', { cover: 'leaves' }, { happened: day(3) });

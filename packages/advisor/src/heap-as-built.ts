@@ -15,7 +15,7 @@ import { added } from './bin-layers.ts';
 import { probeReadings } from './heap-reading.ts';
 import { coverOver, wallAround } from './heap-standing.ts';
 import { stuffed } from './own-stuff.ts';
-import { say } from './saying.ts';
+import { depth, say } from './saying.ts';
 import { daysFrom } from './when.ts';
 
 /** A temperature that was read, days after the heap was built. */
@@ -45,7 +45,7 @@ export interface HeapAsBuilt {
 
 const unlike: ReadonlySet<Cover> = new Set(['leaves', 'soil', 'other']);
 
-/** A heap of the daybook is followed as long as any, and so long beyond today. */
+/** A heap of the daybook is followed for as many days as a mix, and for so many beyond today. */
 const AHEAD_DAYS = 28;
 /** No run is longer: a heap that is older is not followed. */
 export const MOST_RUN_DAYS = 400;
@@ -184,7 +184,7 @@ function actTold(act: HeapAct, at_day: number, { holding, unknown, notes }: Arou
     }
     case 'covered':
       if (unlike.has(act.body.cover)) notes.push(say('asBuilt.other-cover'));
-      return [{ at_day, act: 'stand', cover: coverOver[act.body.cover], ...depthOf(act.body) }];
+      return [{ at_day, act: 'stand', cover: coverOver[act.body.cover], ...depthOf(act.body, notes) }];
     case 'combined':
       notes.push(say('asBuilt.came-from'));
       return [];
@@ -237,14 +237,17 @@ function together(
 type CoverLaid = Extract<HeapAct, { readonly kind: 'covered' }>['body'];
 
 /** How deep a blanket was laid, where that was written down. */
-function depthOf({ cover, thickness_m }: CoverLaid): { readonly coverDepth_m?: number } {
+function depthOf({ cover, thickness_m }: CoverLaid, notes: Saying[]): { readonly coverDepth_m?: number } {
   if (thickness_m === undefined || !isBlanket(coverOver[cover])) return {};
   const { least, most } = blanketBounds_m;
-  return { coverDepth_m: Math.min(most, Math.max(least, likely(thickness_m))) };
+  const told_m = likely(thickness_m);
+  const coverDepth_m = Math.min(most, Math.max(least, told_m));
+  if (coverDepth_m !== told_m) notes.push(say('asBuilt.other-depth', { depth: depth(coverDepth_m) }));
+  return { coverDepth_m };
 }
 
-/** The inside of a bay whose size is written down. */
-function boxOf(bay: Bay | undefined): HeapShape | undefined {
+/** The inside of a bay whose width and depth are written down; its height, where it is not, follows from what is in it. */
+export function boxOf(bay: Bay | undefined): Extract<HeapShape, { readonly form: 'box' }> | undefined {
   const { width_m, depth_m, height_m = USUAL_HEIGHT_m } = bay?.setUp.body ?? {};
   if (width_m === undefined || depth_m === undefined) return undefined;
   return { form: 'box', width_m: likely(width_m), depth_m: likely(depth_m), height_m: likely(height_m) };

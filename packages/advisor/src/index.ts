@@ -44,6 +44,7 @@ export { type DaybookLine, type DaybookOptions, daybookLines, type LineStatus } 
 export { entrySaying } from './entry-saying.ts';
 export { waitNotes } from './harvest-wait.ts';
 export {
+  boxOf,
   daysToFollow,
   type HeapAsBuilt,
   heapAsBuilt,

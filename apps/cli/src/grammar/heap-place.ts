@@ -1,9 +1,9 @@
-import { standingIn } from '@loamwright/advisor';
+import { boxOf, standingIn } from '@loamwright/advisor';
 import type { Holding } from '@loamwright/daybook';
-import { bad, good, type HeapShape, type HeapWallId, likely, type Outcome } from '@loamwright/science';
+import { bad, good, type HeapShape, type HeapWallId, type Outcome } from '@loamwright/science';
 import type { UnitSystem } from '@loamwright/units';
 import { subjectNamed } from '../subject.ts';
-import { type HeapForm, readHeapShape, STAND_IN_HEIGHT_m } from './heap-shape.ts';
+import { type HeapForm, readHeapShape } from './heap-shape.ts';
 
 /** A bay or a form, as typed, and the bay of the daybook that it is. */
 export interface PlaceRead {
@@ -34,10 +34,8 @@ export function readPlace({ form, text, path }: Typed, { holding, system }: Plac
   if (form !== 'bay') return shape;
   const id = subjectNamed(holding, 'bay', text);
   if (!id.ok) return /^\s*\d/u.test(text) ? shape : id;
-  const { width_m, depth_m, height_m = STAND_IN_HEIGHT_m } = holding.bays.get(id.value)?.setUp.body ?? {};
-  if (width_m === undefined || depth_m === undefined)
-    return bad({ code: 'bay-unmeasured', path, found: text.slice(0, 60), wanted: '' });
-  const box = { form: 'box', width_m: likely(width_m), depth_m: likely(depth_m), height_m: likely(height_m) } as const;
+  const box = boxOf(holding.bays.get(id.value));
+  if (box === undefined) return bad({ code: 'bay-unmeasured', path, found: text.slice(0, 60), wanted: '' });
   return good({ shape: box, bay: id.value });
 }
 

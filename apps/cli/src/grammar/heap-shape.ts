@@ -15,7 +15,7 @@ const examples: Readonly<Record<HeapForm | 'box', string>> = {
 };
 
 /** A bay's height follows from what is in it; where none is said this stands in. */
-export const STAND_IN_HEIGHT_m = 1;
+const STAND_IN_HEIGHT_m = 1;
 const LONGEST = 60;
 
 /**

@@ -78,6 +78,16 @@ describe('how a heap stands', () => {
     expect(readCover(text, '--cover', 'metric')).toMatchObject({ ok: false, problems: [{ code, found: text }] });
   });
 
+  it('what would do is told as the reader types it', () => {
+    const wanted = (text: string, system: 'metric' | 'us') => {
+      const read = readCover(text, '--cover', system);
+      return read.ok ? '' : read.problems[0]?.wanted;
+    };
+    expect(wanted('straw:5m', 'metric')).toBe('2cm … 100cm');
+    expect(wanted('straw:90', 'us')).toBe('1in … 39in');
+    expect(wanted('lid:3', 'us')).toBe('compost:6in, straw:8in');
+  });
+
   it('any text is a cover or a problem', () => {
     fc.assert(
       fc.property(fc.string({ maxLength: 80 }), (text) => {

@@ -8,8 +8,9 @@ import {
   isBlanket,
   type NamedStanding,
   type Outcome,
+  usualBlanket_m,
 } from '@loamwright/science';
-import type { UnitSystem } from '@loamwright/units';
+import { convert, type UnitSystem, unitFor, unitTable } from '@loamwright/units';
 import { readMeasurement } from './measurement.ts';
 
 /** What a grower calls each, the usual word first. */
@@ -68,16 +69,23 @@ export function readCover(typed: string, path: string, system: UnitSystem): Outc
       code: 'not-one-of',
       path,
       found: typed.slice(0, 60),
-      wanted: heapBlanketIds.map((id) => (system === 'us' ? `${id}:8in` : `${id}:20cm`)).join(', '),
+      wanted: heapBlanketIds.map((id) => `${id}:${depthTyped(usualBlanket_m(id), system, Math.round)}`).join(', '),
     });
   const depth = readMeasurement(more.join(':'), 'depth', path, system);
   const { least, most } = blanketBounds_m;
-  const bounds = system === 'us' ? '1in … 39in' : '2cm … 1m';
+  const bounds = `${depthTyped(least, system, Math.ceil)} … ${depthTyped(most, system, Math.floor)}`;
   const found = typed.slice(0, 60);
   if (!depth.ok) return bad({ code: 'measurement-unreadable', path, found, wanted: bounds });
   if (depth.value.si < least || depth.value.si > most)
     return bad({ code: 'out-of-bounds', path, found, wanted: bounds });
   return good({ cover: cover.value, coverDepth_m: depth.value.si });
+}
+
+/** A depth as it would be typed, in whole inches or centimetres. */
+function depthTyped(depth_m: number, system: UnitSystem, wholly: (value: number) => number): string {
+  const unit = unitFor('depth', system);
+  // Nine digits, so that 0.02 m is 2 cm and not 2 and a trace.
+  return `${wholly(Number(convert(depth_m, 'm', unit).toPrecision(9)))}${unitTable[unit].symbol}`;
 }
 
 /** What stands around it. Problem: `not-one-of`. */

@@ -169,14 +169,10 @@ function goneOnByBoth(held: Float64Array, rate: Float64Array, was: number, has: 
   return (held[was] as number) + while_s * ((rate[was] as number) + (rate[has] as number));
 }
 
-/** What cannot be less than nothing; what is not a number stays so. */
-function atLeastNone(held: number): number {
-  return Math.max(held, 0);
-}
-
-/** The lesser of two; not a number if either is not. */
-function least(one: number, other: number): number {
-  return one >= other ? other : Math.min(one, other);
+/** Puts right what cannot be less than nothing. @returns what it was, if that is less; not a number where it is none. */
+function put(held: Float64Array, has: number, amount: number): number {
+  held[has] = Math.max(amount, 0);
+  return Math.min(amount, 0);
 }
 
 /** The first guess of the end of a step, from the rates at its start and what lies ahead. */
@@ -188,15 +184,15 @@ function guessEnd({ start, end, isDry }: Slate, step_s: number): void {
     const has = shell + to;
     ENERGY_J[has] = goneOn(ENERGY_J, ENERGY_JPerS, was, step_s);
     WATER_kg[has] = goneOn(WATER_kg, WATER_kgPerS, was, step_s);
-    AMMONIACAL_N_kg[has] = atLeastNone((AMMONIACAL_N_kg[was] as number) + (PASSED_kg[shell] as number));
-    FAST_kg[has] = atLeastNone(goneOn(FAST_kg, FAST_kgPerS, was, step_s));
-    HEMICELLULOSE_kg[has] = atLeastNone(goneOn(HEMICELLULOSE_kg, HEMICELLULOSE_kgPerS, was, step_s));
-    CELLULOSE_kg[has] = atLeastNone(goneOn(CELLULOSE_kg, CELLULOSE_kgPerS, was, step_s));
-    LIGNIN_kg[has] = atLeastNone(goneOn(LIGNIN_kg, LIGNIN_kgPerS, was, step_s));
-    ORGANIC_N_kg[has] = atLeastNone(goneOn(ORGANIC_N_kg, ORGANIC_N_kgPerS, was, step_s));
-    NITRATE_N_kg[has] = atLeastNone(goneOn(NITRATE_N_kg, NITRATE_N_kgPerS, was, step_s));
-    ACTIVITY_share[has] = atLeastNone(goneOn(ACTIVITY_share, ACTIVITY_perS, was, step_s));
-    PH[has] = atLeastNone(goneOn(PH, PH_perS, was, step_s));
+    put(AMMONIACAL_N_kg, has, (AMMONIACAL_N_kg[was] as number) + (PASSED_kg[shell] as number));
+    put(FAST_kg, has, goneOn(FAST_kg, FAST_kgPerS, was, step_s));
+    put(HEMICELLULOSE_kg, has, goneOn(HEMICELLULOSE_kg, HEMICELLULOSE_kgPerS, was, step_s));
+    put(CELLULOSE_kg, has, goneOn(CELLULOSE_kg, CELLULOSE_kgPerS, was, step_s));
+    put(LIGNIN_kg, has, goneOn(LIGNIN_kg, LIGNIN_kgPerS, was, step_s));
+    put(ORGANIC_N_kg, has, goneOn(ORGANIC_N_kg, ORGANIC_N_kgPerS, was, step_s));
+    put(NITRATE_N_kg, has, goneOn(NITRATE_N_kg, NITRATE_N_kgPerS, was, step_s));
+    put(ACTIVITY_share, has, goneOn(ACTIVITY_share, ACTIVITY_perS, was, step_s));
+    put(PH, has, goneOn(PH, PH_perS, was, step_s));
     OXYGEN_kgPerKg[has] = OXYGEN_kgPerKg[was] as number;
   }
   if (isDry) passDry(start, end, step_s);
@@ -225,33 +221,19 @@ function settleEnd({ start, end, isDry }: Slate, step_s: number): number {
     const has = shell + to;
     ENERGY_J[has] = goneOnByBoth(ENERGY_J, ENERGY_JPerS, was, has, half_s);
     WATER_kg[has] = goneOnByBoth(WATER_kg, WATER_kgPerS, was, has, half_s);
-    const fast = goneOnByBoth(FAST_kg, FAST_kgPerS, was, has, half_s);
-    FAST_kg[has] = atLeastNone(fast);
-    lowest = least(fast, lowest);
-    const hemicellulose = goneOnByBoth(HEMICELLULOSE_kg, HEMICELLULOSE_kgPerS, was, has, half_s);
-    HEMICELLULOSE_kg[has] = atLeastNone(hemicellulose);
-    lowest = least(hemicellulose, lowest);
-    const cellulose = goneOnByBoth(CELLULOSE_kg, CELLULOSE_kgPerS, was, has, half_s);
-    CELLULOSE_kg[has] = atLeastNone(cellulose);
-    lowest = least(cellulose, lowest);
-    const lignin = goneOnByBoth(LIGNIN_kg, LIGNIN_kgPerS, was, has, half_s);
-    LIGNIN_kg[has] = atLeastNone(lignin);
-    lowest = least(lignin, lowest);
-    const organicN = goneOnByBoth(ORGANIC_N_kg, ORGANIC_N_kgPerS, was, has, half_s);
-    ORGANIC_N_kg[has] = atLeastNone(organicN);
-    lowest = least(organicN, lowest);
-    const nitrateN = goneOnByBoth(NITRATE_N_kg, NITRATE_N_kgPerS, was, has, half_s);
-    NITRATE_N_kg[has] = atLeastNone(nitrateN);
-    lowest = least(nitrateN, lowest);
-    const activity = goneOnByBoth(ACTIVITY_share, ACTIVITY_perS, was, has, half_s);
-    ACTIVITY_share[has] = atLeastNone(activity);
-    lowest = least(activity, lowest);
-    const pH = goneOnByBoth(PH, PH_perS, was, has, half_s);
-    PH[has] = atLeastNone(pH);
-    lowest = least(pH, lowest);
-    const ammoniacalN = (GUESSED_AMMONIACAL_N_kg[shell] as number) + (PASSED_kg[shell] as number);
-    AMMONIACAL_N_kg[has] = atLeastNone(ammoniacalN);
-    lowest = least(ammoniacalN, lowest);
+    lowest = Math.min(lowest, put(FAST_kg, has, goneOnByBoth(FAST_kg, FAST_kgPerS, was, has, half_s)));
+    lowest = Math.min(
+      lowest,
+      put(HEMICELLULOSE_kg, has, goneOnByBoth(HEMICELLULOSE_kg, HEMICELLULOSE_kgPerS, was, has, half_s)),
+    );
+    lowest = Math.min(lowest, put(CELLULOSE_kg, has, goneOnByBoth(CELLULOSE_kg, CELLULOSE_kgPerS, was, has, half_s)));
+    lowest = Math.min(lowest, put(LIGNIN_kg, has, goneOnByBoth(LIGNIN_kg, LIGNIN_kgPerS, was, has, half_s)));
+    lowest = Math.min(lowest, put(ORGANIC_N_kg, has, goneOnByBoth(ORGANIC_N_kg, ORGANIC_N_kgPerS, was, has, half_s)));
+    lowest = Math.min(lowest, put(NITRATE_N_kg, has, goneOnByBoth(NITRATE_N_kg, NITRATE_N_kgPerS, was, has, half_s)));
+    lowest = Math.min(lowest, put(ACTIVITY_share, has, goneOnByBoth(ACTIVITY_share, ACTIVITY_perS, was, has, half_s)));
+    lowest = Math.min(lowest, put(PH, has, goneOnByBoth(PH, PH_perS, was, has, half_s)));
+    const ammoniacalN_kg = (GUESSED_AMMONIACAL_N_kg[shell] as number) + (PASSED_kg[shell] as number);
+    lowest = Math.min(lowest, put(AMMONIACAL_N_kg, has, ammoniacalN_kg));
   }
   if (isDry) passDry(start, end, step_s);
   return Math.max(-lowest, passAhead(start, end, step_s));

@@ -92,8 +92,8 @@ describe('water', () => {
   });
 
   // Below 30 to 40 % moisture bacteria hardly work (Ontario page and Carry on Composting, read); yet stacks of hay of more
-  // than 25 % warm (van Schreven 1956, abstract, read), so some kelvins over the 15 °C it was built at are none too many; a heap of
-  // 30 °C is called cold by every handbook. Measured 25.0.
+  // than 25 % warm (van Schreven 1956, abstract, read), so some kelvins over the 15 °C it was built at are none too many; 30 °C
+  // lies amid the mesophilic band of general texts (10 to 40 °C, common practice, no source). Measured 25.0.
   it('stalls a dry heap', () => {
     const dry = followed({ days: 14, stuff: stuffLike({ moisture_pctWet: 30, density_kgPerM3AsIs: 250 }) });
     expect(dry.peak_degC).toBeLessThan(30);

@@ -209,7 +209,7 @@ function spreadOf({ directions, volume_m3, slowest_perM2 }: Outline): number {
   return (3 * volume_m3 * slowest_perM2) / Math.PI ** 2;
 }
 
-/** The same form with another volume: a box, a trench and a drum keep their ground, the others their proportions. */
+/** The same form with another volume: a box, a trench and a drum keep their ground, the others their proportions, unless it would lie too thin. */
 export function withVolume<Shape extends HeapShape>(shape: Shape, volume_m3: number): Shape;
 export function withVolume(shape: HeapShape, volume_m3: number): HeapShape {
   switch (shape.form) {

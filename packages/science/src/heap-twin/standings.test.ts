@@ -3,7 +3,7 @@ import { standingOf } from './standings.ts';
 
 describe('a blanket on a heap', () => {
   // Lynch and Cherry 1996 (abstract, read) laid 15 to 20 cm of finished compost over winter windrows; at 0.2 W/(m K), the
-  // least of what compost conducts, that is 0.75 to 1 m² K/W. A twentieth either way for the figure's rounding.
+  // table's own choice, that is 0.75 to 1 m² K/W. The table rounds 0.75 to 0.8, a fifteenth more.
   it.each([
     [0.15, 0.75],
     [0.2, 1],

@@ -47,9 +47,14 @@ export const namedStandingShape: Readonly<{
   shelter: z.ZodOptional<z.ZodType<HeapShelterId>>;
 }> = {
   cover: z.enum(heapCoverIds).optional().meta({ description: 'What lies on it; nothing when left out.' }),
-  coverDepth_m: z.number().min(blanketBounds_m.least).max(blanketBounds_m.most).optional().meta({
-    description: 'How deep compost or straw lies on it; 15 and 20 cm when left out. Of no account for another cover.',
-  }),
+  coverDepth_m: z
+    .number()
+    .min(blanketBounds_m.least)
+    .max(blanketBounds_m.most)
+    .optional()
+    .meta({
+      description: `How deep a blanket lies on it, m: ${heapBlanketIds.map((id) => `${id} ${usualBlanket_m(id)}`).join(', ')} when left out. Of no account for another cover.`,
+    }),
   walls: z
     .enum(heapWallIds)
     .optional()

@@ -3,7 +3,7 @@ import { HOUR_S, USUAL_STEP_s } from './parameters.ts';
 import { runHeap } from './run.ts';
 import { noWeather } from './surroundings.ts';
 import { inTheOpen, lineOf, runLike, stillAir } from './testing/heaps.ts';
-import { readWeather, type WeatherReading } from './weather.ts';
+import { constantWeather, readWeather, type WeatherReading } from './weather.ts';
 
 /** Two days of hours with one shower of 12 mm in one of them. */
 function shower(hour: number): readonly [WeatherReading, ...WeatherReading[]] {
@@ -36,5 +36,21 @@ describe('weather read by the hour', () => {
     expect(weather.rain_kgPerM2S * 86_400).toBeCloseTo(8, 9);
     at(HOUR_S / 2, weather);
     expect(weather.temp_degC).toBe(6);
+  });
+});
+
+describe('rain in frost', () => {
+  // Heat of fusion 333.6 kJ/kg, ice 2.1 and water 4.19 kJ/(kg K), to the two digits that handbooks share; the model melts
+  // its water over 1.5 K, which moves some kilojoules. Ten kelvins below freezing a kilogram lacks about 334 + 21 kJ.
+  it('falls as snow, which lacks the heat that melts it', () => {
+    const weatherAt = constantWeather({ ...stillAir(-10), rain_mmPerDay: 5 });
+    const { ledger } = runHeap(
+      runLike({ days: 2, weatherAt, standing: { ...inTheOpen, rain_share: 1 } }),
+      2 * 24 * HOUR_S,
+      () => undefined,
+    );
+    const heat_kJPerKg = lineOf(ledger, 'heatWithRain_J') / lineOf(ledger, 'waterRained_kg') / 1000;
+    expect(heat_kJPerKg).toBeLessThan(-350);
+    expect(heat_kJPerKg).toBeGreaterThan(-365);
   });
 });

@@ -170,15 +170,15 @@ function measuredOf(input: MaterialMeasuredInput, { particle }: Material, known:
     settled?.ok === true && looseBefore !== undefined ? densityOnceSettled(looseBefore, settled.value) : undefined,
   ]);
   const found: Measured = [
-    ...only('moisture_pctWet', moisture),
-    ...only('densityLoose_kgPerM3AsIs', loose),
-    ...only('densityPacked_kgPerM3AsIs', packed),
+    ...whereFound('moisture_pctWet', moisture),
+    ...whereFound('densityLoose_kgPerM3AsIs', loose),
+    ...whereFound('densityPacked_kgPerM3AsIs', packed),
   ];
   if (found.length > 0) return good(found);
   return bad({ code: 'missing', path: 'squeeze', found: '', wanted: 'squeeze, dryDown, bucket or settling' });
 }
 
-function only(property: PropertyId, estimate: Estimate | undefined): Measured {
+function whereFound(property: PropertyId, estimate: Estimate | undefined): Measured {
   return estimate === undefined ? [] : [[property, estimate]];
 }
 

@@ -60,6 +60,7 @@ export const heapRunEn = {
   'asBuilt.taken-from': 'What was taken of it is told with it: this is the whole heap.',
   'asBuilt.other-liquid': 'Liquids other than water count as water.',
   'asBuilt.other-cover': 'A cover of another kind counts as none, leaves as straw, soil as compost.',
+  'asBuilt.other-depth': 'A cover deeper or thinner than is reckoned with counts as {depth}.',
   'asBuilt.other-wall': 'Walls of another kind count as none.',
   'asBuilt.turned-unmeasured':
     'How large {bay} is inside is not written down: turned into it, it is taken to lie as wide and deep as before.',
